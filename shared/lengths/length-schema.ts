@@ -1,0 +1,137 @@
+import { z } from 'zod';
+import type { Nm } from './nanometres.ts';
+import {
+  numberToNanometres,
+  parseLength,
+  toNanometres,
+  type UnitName,
+  unitNames,
+  type WrittenLength,
+} from './parse-length.ts';
+
+/** A length inside a spec that has been read, but whose bare numbers still wait for the spec's `units`. */
+export class PendingLength {
+  readonly written: WrittenLength | number;
+  readonly mayBeZero: boolean;
+  constructor(written: WrittenLength | number, mayBeZero: boolean) {
+    this.written = written;
+    this.mayBeZero = mayBeZero;
+  }
+}
+
+/** A value read by a schema, with every pending length settled to whole nanometres. */
+export type Settled<T> = T extends PendingLength
+  ? Nm
+  : T extends readonly (infer Item)[]
+    ? readonly Settled<Item>[]
+    : T extends object
+      ? { readonly [Key in keyof T]: Settled<T[Key]> }
+      : T;
+
+/** Which system a spec thinks in; it decides the default grid and the order in which both are shown. */
+export type Measure = 'metric' | 'inch';
+
+const lengthInput = z.union([z.string(), z.number()], {
+  error: (issue) => `a length is a string with its unit or a number, not ${nameOf(issue.input)}`,
+});
+
+const nameOf = (input: unknown): string =>
+  input === null
+    ? 'null'
+    : Array.isArray(input)
+      ? 'a list'
+      : input === undefined
+        ? 'missing'
+        : `a ${typeof input}`;
+
+const pending = (mayBeZero: boolean) =>
+  lengthInput.transform((input, context) => {
+    if (typeof input === 'number') return new PendingLength(input, mayBeZero);
+    const parsed = parseLength(input);
+    if (parsed.ok) return new PendingLength(parsed.value, mayBeZero);
+    context.addIssue({ code: 'custom', message: parsed.message, params: { remedy: parsed.remedy } });
+    return z.NEVER;
+  });
+
+const lengthText =
+  'A string with its unit: mm, cm, in or the inch sign, as decimals or fractions; or a bare number in the spec’s `units`.';
+
+/** A length greater than zero, as a schema; settle it with {@link withUnits}. */
+export const length = pending(false).meta({ description: lengthText, examples: ['5 1/8 in', '130 mm'] });
+
+/** A length that may be zero. */
+export const lengthOrZero = pending(true).meta({
+  description: `${lengthText} May be 0.`,
+  examples: ['0 mm', '1/32 in'],
+});
+
+interface Settling {
+  readonly units: UnitName | undefined;
+  readonly seen: { inch: boolean; metric: boolean };
+  readonly fail: (path: (string | number)[], message: string, remedy: string) => void;
+}
+
+function settleLength(length: PendingLength, path: (string | number)[], to: Settling): Nm {
+  const own = typeof length.written === 'number' ? undefined : length.written.unit;
+  const unit = own ?? to.units;
+  if (unit === undefined) {
+    to.fail(
+      path,
+      'the length has no unit',
+      'add one, as in "130 mm" or "5 1/8 in", or set "units" for the whole spec',
+    );
+    return 0;
+  }
+  to.seen[unit === 'in' ? 'inch' : 'metric'] = true;
+  const settled =
+    typeof length.written === 'number'
+      ? numberToNanometres(length.written, unit)
+      : toNanometres(length.written, unit);
+  if (!settled.ok) {
+    to.fail(path, settled.message, settled.remedy);
+    return 0;
+  }
+  if (settled.value === 0 && !length.mayBeZero)
+    to.fail(path, 'the length is zero', 'give a length greater than zero');
+  return settled.value;
+}
+
+function settle(value: unknown, path: (string | number)[], to: Settling): unknown {
+  if (value instanceof PendingLength) return settleLength(value, path, to);
+  if (Array.isArray(value)) return value.map((item, index) => settle(item, [...path, index], to));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, item]) => [key, settle(item, [...path, key], to)]),
+  );
+}
+
+/**
+ * A strict object whose lengths may be bare numbers in the object's own `units`.
+ * Reading it settles every length to nanometres and adds `measure`: inch when `units` is `in` or, without
+ * `units`, when every length that names a unit is in inches; metric otherwise.
+ */
+export function withUnits<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+  const object = z.strictObject({
+    units: z
+      .enum(unitNames)
+      .optional()
+      .meta({ description: 'The unit of every length that is given without one.' }),
+    ...shape,
+  });
+  return object.transform((value, context) => {
+    const seen = { inch: false, metric: false };
+    const { units } = value as { units?: UnitName };
+    const settled = settle(value, [], {
+      units,
+      seen,
+      fail: (path, message, remedy) =>
+        context.addIssue({ code: 'custom', path, message, params: { remedy }, input: value }),
+    });
+    const inches = units === undefined ? seen.inch && !seen.metric : units === 'in';
+    return { ...(settled as object), measure: (inches ? 'inch' : 'metric') as Measure } as Settled<
+      typeof value
+    > & {
+      readonly measure: Measure;
+    };
+  });
+}
