@@ -21,23 +21,26 @@ export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly message: string; readonly remedy: string };
 
-const unitWords: Readonly<Record<string, UnitName>> = {
-  mm: 'mm',
-  cm: 'cm',
-  in: 'in',
-  inch: 'in',
-  inches: 'in',
-  '"': 'in',
-  '″': 'in',
-  '”': 'in',
-  "''": 'in',
-};
+// A map, since an object would also answer to the names that it inherits, such as "constructor".
+const unitWords: ReadonlyMap<string, UnitName> = new Map([
+  ['mm', 'mm'],
+  ['cm', 'cm'],
+  ['in', 'in'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+  ['"', 'in'],
+  ['″', 'in'],
+  ['”', 'in'],
+  ["''", 'in'],
+]);
 
 // Unicode's vulgar fractions decompose under NFKC to digits around U+2044, the fraction slash.
 const vulgarFraction = /[\u00bc-\u00be\u2150-\u215e\u2189]/gu;
 
+// A hyphen joins a mixed number only without spaces around it: "5 - 1/8" could be meant as a subtraction.
+// 24 decimals hold every digit that a script prints for a number above 0.000001.
 const numberForm =
-  /^(?:(?<whole>\d{1,15})(?:\s+|\s*-\s*)(?<num>\d{1,15})\/(?<den>\d{1,15})|(?<onlyNum>\d{1,15})\/(?<onlyDen>\d{1,15})|(?<decimal>\d{1,15}(?:\.\d{1,15})?|\.\d{1,15}))$/u;
+  /^(?:(?<whole>\d{1,15})(?:\s+|-)(?<num>\d{1,15})\/(?<den>\d{1,15})|(?<onlyNum>\d{1,15})\/(?<onlyDen>\d{1,15})|(?<decimal>\d{1,15}(?:\.\d{1,24})?|\.\d{1,24}))$/u;
 
 /** Long enough for any length that a person writes, short enough to bound the work. */
 const LONGEST_TEXT = 64;
@@ -57,7 +60,8 @@ const quoted = (text: string): string => JSON.stringify(text.length > 40 ? `${te
 export function parseLength(text: string): Parsed<WrittenLength> {
   if (text.length > LONGEST_TEXT) return refuse(`${quoted(text)} is too long to be a length`);
   const plain = text
-    .replace(vulgarFraction, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replace(/(?<=\d)(?=[\u00bc-\u00be\u2150-\u215e\u2189])/gu, ' ')
+    .replace(vulgarFraction, (sign) => `${sign.normalize('NFKC')} `)
     .replaceAll('\u2044', '/')
     .replace(/\s*\/\s*/gu, '/')
     .trim();
@@ -70,7 +74,7 @@ export function parseLength(text: string): Parsed<WrittenLength> {
   const word = parts.groups.unit?.trim().toLowerCase();
   if (digits.includes(','))
     return refuse(`${quoted(text)} has a comma`, 'write the decimal mark as a point and no thousands marks');
-  const unit = word === undefined ? undefined : unitWords[word];
+  const unit = word === undefined ? undefined : unitWords.get(word);
   if (word !== undefined && unit === undefined) {
     return digits === ''
       ? refuse(`${quoted(text)} is not a length`)

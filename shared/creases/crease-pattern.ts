@@ -1,0 +1,32 @@
+import type { Point } from '../geometry/plane.ts';
+
+/** FOLD's letters: border, mountain, valley. Valley folds toward the viewer with the inside face up. */
+export type Letter = 'B' | 'M' | 'V';
+
+/** One straight piece of crease or border between two vertices. */
+export interface Edge {
+  /** Indices into the vertices. */
+  readonly ends: readonly [number, number];
+  readonly letter: Letter;
+  /** Degrees: positive for a valley, negative for a mountain, 0 on the border (FOLD 1.2, edges_foldAngle). */
+  readonly foldAngle: number;
+  /** Index of the fold that made it; absent on the border. */
+  readonly step?: number;
+}
+
+/** One face of the sheet between creases. */
+export interface Face {
+  /** Indices of its corners, clockwise as seen (y runs down). */
+  readonly vertices: readonly number[];
+  /** Name of the panel that it is part of. */
+  readonly panel: string;
+}
+
+/** The blank as a planar graph, inside face up, in nanometres from its top left corner. */
+export interface CreasePattern {
+  readonly vertices: readonly Point[];
+  readonly edges: readonly Edge[];
+  readonly faces: readonly Face[];
+  /** Names of the folds, in order; an edge's `step` counts in here. */
+  readonly steps: readonly string[];
+}

@@ -1,0 +1,188 @@
+import type { z } from 'zod';
+import type { Point } from '../geometry/plane.ts';
+import type { Settled } from '../lengths/length-schema.ts';
+import { mm, type Nm } from '../lengths/nanometres.ts';
+import type { convention, LineType } from './convention.ts';
+import type { Cut, Drawing, Score } from './drawing.ts';
+import type { Figure, FigureGroup, FigurePath } from './figure.ts';
+import { along, type Perforation, perforate, type Segment } from './perforate.ts';
+import { type Placement, place, placeLength, rootSize } from './placement.ts';
+
+/** A convention with its lengths settled. */
+export type Convention = Settled<z.output<typeof convention>>;
+
+interface LayerStyle {
+  readonly colour: string;
+  readonly width: Nm;
+  readonly lineType: LineType;
+  readonly paint: 'stroke' | 'fill';
+  readonly order: number;
+  readonly off: boolean;
+}
+
+/**
+ * How layers are drawn where a convention says nothing: the Okabe-Ito palette, whose colours people who do
+ * not see colour alike can tell apart, and line types that say the same again.
+ * Source: Okabe & Ito, "Color Universal Design" (2002, revised 2008).
+ */
+const usual = Object.freeze({
+  scoreValley: layer('#CC79A7', 'dashed', 0),
+  scoreMountain: layer('#CC79A7', 'long-dashed dotted', 1),
+  knockout: layer('#D55E00', 'dotted', 10),
+  cut: layer('#009E73', 'continuous', 20),
+});
+
+function layer(colour: string, lineType: LineType, order: number): LayerStyle {
+  return { colour, lineType, order, width: mm(0.25), paint: 'stroke', off: false };
+}
+
+const perforation = { cut: mm(1.5), tie: mm(1.5) };
+
+/**
+ * Element lengths of line types, in line widths: dash 12, gap 3, long dash 24, dot 0.5.
+ * Source: ISO 128-2 (from memory).
+ */
+const dashLengths: Readonly<Record<LineType, readonly number[]>> = {
+  continuous: [],
+  dashed: [12, 3],
+  dotted: [0.5, 3],
+  'long-dashed dotted': [24, 3, 0.5, 3],
+};
+
+/** A drawing in one user's convention: what is left is to write it down. */
+export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figure {
+  const placement: Placement = {
+    width: drawing.width,
+    height: drawing.height,
+    turned: drawing.turned,
+    mirrored: chosen.sheetLies === 'outside-up',
+    userUnit: chosen.userUnit ?? 'mm',
+    rootUnit: chosen.rootUnit ?? 'mm',
+  };
+  const layers = chosen.layers ?? {};
+  const scoreOrder = layers.score?.order ?? 0;
+  const scoreGroup = (name: 'scoreValley' | 'scoreMountain', scores: readonly Score[]) => {
+    const style = merge(merge(usual[name], { ...layers.score, order: usual[name].order }), layers[name]);
+    const title = name === 'scoreValley' ? 'Score, valley' : 'Score, mountain';
+    const id = name === 'scoreValley' ? 'score-valley' : 'score-mountain';
+    return groupOf(
+      id,
+      title,
+      style,
+      placement,
+      scores.flatMap((score) => scorePath(score, chosen, placement)),
+    );
+  };
+  const cutGroup = (name: 'knockout' | 'cut', title: string, cuts: readonly Cut[]) =>
+    groupOf(
+      name,
+      title,
+      merge(usual[name], layers[name]),
+      placement,
+      cuts.map((cut) => cutPath(cut, placement)),
+    );
+  const scores = {
+    order: scoreOrder,
+    group: {
+      id: 'score',
+      title: 'Score',
+      attributes: {},
+      paths: [],
+      groups: inOrder([
+        scoreGroup('scoreValley', drawing.valleys),
+        scoreGroup('scoreMountain', drawing.mountains),
+      ]),
+    },
+  };
+  return {
+    ...rootSize(placement),
+    title: drawing.title,
+    description: drawing.description,
+    groups: inOrder([
+      layers.score?.off === true ? undefined : scores,
+      cutGroup('knockout', 'Knockout', drawing.knockouts),
+      cutGroup('cut', 'Cut', cutsOf(drawing, chosen)),
+    ]),
+  };
+}
+
+type Ordered = { readonly order: number; readonly group: FigureGroup } | undefined;
+
+const inOrder = (groups: readonly Ordered[]): FigureGroup[] =>
+  groups
+    .filter((one) => one !== undefined)
+    .toSorted((one, other) => one.order - other.order)
+    .map(({ group }) => group);
+
+type Overrides = { readonly [Key in keyof LayerStyle]?: LayerStyle[Key] | undefined };
+
+function merge(style: LayerStyle, own: Overrides | undefined): LayerStyle {
+  const said = Object.entries(own ?? {}).filter(([, value]) => value !== undefined);
+  return { ...style, ...Object.fromEntries(said) };
+}
+
+function groupOf(
+  id: string,
+  title: string,
+  style: LayerStyle,
+  placement: Placement,
+  paths: FigurePath[],
+): Ordered {
+  if (style.off) return undefined;
+  return {
+    order: style.order,
+    group: { id, title, attributes: attributesOf(style, placement), paths, groups: [] },
+  };
+}
+
+function attributesOf(style: LayerStyle, placement: Placement): Record<string, string> {
+  if (style.paint === 'fill') return { fill: style.colour, stroke: 'none' };
+  const dashes = dashLengths[style.lineType].map((length) => placeLength(placement, length * style.width));
+  return {
+    fill: 'none',
+    stroke: style.colour,
+    'stroke-width': placeLength(placement, style.width),
+    ...(dashes.length === 0 ? {} : { 'stroke-dasharray': dashes.join(' ') }),
+  };
+}
+
+function cutsOf(drawing: Drawing, { outline = 'auto' }: Convention): readonly Cut[] {
+  const whole = outline === 'never' || (outline === 'auto' && drawing.wholeSheet);
+  return whole ? drawing.offcuts : [drawing.outline];
+}
+
+function scorePath(score: Score, { score: how }: Convention, placement: Placement): FigurePath[] {
+  const points = pullBack(score, how?.inset ?? 0);
+  const dashes: Perforation = { cut: how?.cut ?? perforation.cut, tie: how?.tie ?? perforation.tie };
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return [];
+  const segments: Segment[] = how?.as === 'perforation' ? perforate(points, dashes) : [[first, last]];
+  const data = segments.flatMap(([from, to]) => {
+    const [start, end] = [place(placement, from), place(placement, to)];
+    return start === end ? [] : [`M ${start} L ${end}`];
+  });
+  return data.length === 0 ? [] : [{ id: score.id, data: data.join(' ') }];
+}
+
+/**
+ * A score's points with its ends drawn back from the paper's edge, so that the tool does not catch there; at
+ * most a third of the end stretch, so that no score vanishes.
+ */
+function pullBack({ points, atEdge }: Score, inset: Nm): readonly Point[] {
+  const last = points.length - 1;
+  return points.map((point, index) => {
+    if (index === 0 && atEdge[0]) return shifted(point, points[1] ?? point, inset);
+    if (index === last && atEdge[1]) return shifted(point, points[last - 1] ?? point, inset);
+    return point;
+  });
+}
+
+function shifted(from: Point, toward: Point, inset: Nm): Point {
+  const length = Math.hypot(toward.x - from.x, toward.y - from.y);
+  return length === 0 ? from : along(from, toward, Math.min(inset / length, 1 / 3));
+}
+
+const cutPath = ({ id, points }: Cut, placement: Placement): FigurePath => ({
+  id,
+  data: `M ${points.map((point) => place(placement, point)).join(' L ')} Z`,
+});

@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { length, lengthOrZero } from '../lengths/length-schema.ts';
+
+/** Line types by their ISO 128-2 names. */
+export const lineTypes = ['continuous', 'dashed', 'dotted', 'long-dashed dotted'] as const;
+export type LineType = (typeof lineTypes)[number];
+
+const colour = z
+  .string()
+  .regex(/^#[0-9a-fA-F]{6}$/u, 'a colour is # and six hexadecimal digits')
+  .meta({ description: 'sRGB colour as # and six hexadecimal digits.', examples: ['#009E73'] });
+
+const lineStyle = {
+  colour: colour.optional(),
+  width: length.optional().meta({ description: 'Stroke width; default 0.25 mm.' }),
+  lineType: z.enum(lineTypes).optional().meta({ description: 'Line type by its ISO 128-2 name.' }),
+  order: z.int().min(0).max(99).optional().meta({ description: 'Layers are written in ascending order.' }),
+  off: z.boolean().optional().meta({ description: 'Leaves the layer out.' }),
+};
+
+const openLayer = z.strictObject({
+  ...lineStyle,
+  paint: z
+    .literal('stroke', {
+      error: 'scores are open lines and can only be stroked: filled, they would become cuts',
+    })
+    .optional(),
+});
+
+const closedLayer = z.strictObject({
+  ...lineStyle,
+  paint: z
+    .enum(['stroke', 'fill'])
+    .optional()
+    .meta({ description: 'Whether shapes are outlined or filled; default stroke.' }),
+});
+
+/** One user's way of drawing layers. Everything may be left out. */
+export const convention = z
+  .strictObject({
+    layers: z
+      .strictObject({
+        score: openLayer.optional().meta({ description: 'Both kinds of score.' }),
+        scoreValley: openLayer.optional().meta({ description: 'Valley scores; overrides `score`.' }),
+        scoreMountain: openLayer.optional().meta({ description: 'Mountain scores; overrides `score`.' }),
+        knockout: closedLayer.optional(),
+        cut: closedLayer.optional(),
+      })
+      .optional(),
+    rootUnit: z
+      .enum(['mm', 'in', 'px'])
+      .optional()
+      .meta({ description: 'Unit of the drawing’s width and height; a px is 1/96 in. Default mm.' }),
+    userUnit: z
+      .enum(['mm', '1/96 in', '1/72 in'])
+      .optional()
+      .meta({ description: 'What the number 1 inside the drawing means. Default mm.' }),
+    outline: z.enum(['auto', 'always', 'never']).optional().meta({
+      description:
+        'Whether the blank’s outline is cut. `auto` (the default) leaves it out where the sheet’s own edges serve. Mitred corners are always cut.',
+    }),
+    score: z
+      .strictObject({
+        as: z.enum(['crease', 'perforation']).optional().meta({ description: 'Default crease.' }),
+        inset: lengthOrZero
+          .optional()
+          .meta({ description: 'How far each score stops short of the paper’s edge; default 0.' }),
+        cut: length.optional().meta({ description: 'Length of a cut in a perforation; default 1.5 mm.' }),
+        tie: length
+          .optional()
+          .meta({ description: 'Paper left between two cuts of a perforation; default 1.5 mm.' }),
+      })
+      .optional(),
+    sheetLies: z.enum(['inside-up', 'outside-up']).optional().meta({
+      description:
+        'How the sheet lies under the tool. `inside-up` is the default; `outside-up` mirrors the whole drawing.',
+    }),
+  })
+  .meta({ description: 'How the layers are drawn for one machine.' });

@@ -1,0 +1,39 @@
+import type { Point } from '../geometry/plane.ts';
+
+/** One straight score. */
+export interface Score {
+  /** Name of the fold, then a number where one fold needs several lines. */
+  readonly id: string;
+  /** Both ends, and in between every point where another score meets this one; all on one line, in nanometres. */
+  readonly points: readonly Point[];
+  /** Whether the first and the last point lie on the paper's edge. */
+  readonly atEdge: readonly [boolean, boolean];
+}
+
+/** One closed cut; the last point joins the first. */
+export interface Cut {
+  readonly id: string;
+  readonly points: readonly Point[];
+}
+
+/**
+ * Everything that a machine could do to the blank, in nanometres from the blank's top left corner with the
+ * inside face up, before any convention.
+ */
+export interface Drawing {
+  readonly title: string;
+  readonly description: string;
+  readonly width: number;
+  readonly height: number;
+  readonly valleys: readonly Score[];
+  readonly mountains: readonly Score[];
+  readonly knockouts: readonly Cut[];
+  /** The whole outline of the blank. */
+  readonly outline: Cut;
+  /** What must come off where the sheet's own edges serve as the outline; empty for a plain rectangle. */
+  readonly offcuts: readonly Cut[];
+  /** The sheet's edges are the blank's. */
+  readonly wholeSheet: boolean;
+  /** The drawing is to be turned a quarter clockwise, to lie as the sheet lies. */
+  readonly turned: boolean;
+}

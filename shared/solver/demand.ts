@@ -1,0 +1,65 @@
+import { contentsDefaults as defaults } from '../contents/defaults.ts';
+import { type Binding, setsThatFit, setThickness } from '../contents/stack.ts';
+import type { Nm } from '../lengths/nanometres.ts';
+import type { FolderSpec } from '../spec/folder-spec.ts';
+import type { Demand, Style } from '../styles/style.ts';
+import { extent, type Sheet } from './sheets.ts';
+
+type Contents = NonNullable<FolderSpec['contents']>;
+
+/** The contents as they will lie in each pocket. */
+export interface Load {
+  readonly itemName: 'card' | 'envelope';
+  /** As given, before turning. */
+  readonly item: { readonly width: Nm; readonly height: Nm };
+  readonly perPocket: number;
+  readonly perPocketWhy: string;
+  readonly set: Nm;
+  /** Sets that each pocket could take by the given spine, where one is given. */
+  readonly spineHolds?: number;
+}
+
+/** The folder's own layers around the stack. */
+export const bindingOf = (style: Style<FolderSpec>, sheet: Sheet, spec: FolderSpec): Binding => ({
+  layers: style.layers,
+  caliper: sheet.paper.caliper,
+  ease: spec.ease?.spine ?? defaults.spineEase,
+});
+
+/** How many sets go in each pocket and how thick they are. */
+export function loadOf(contents: Contents, style: Style<FolderSpec>, sheet: Sheet, spec: FolderSpec): Load {
+  const set = setThickness(contents);
+  const spine = style.givenSpine(spec);
+  const holds =
+    spine === undefined
+      ? undefined
+      : Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets);
+  const [perPocket, perPocketWhy] =
+    contents.perPocket !== undefined
+      ? [contents.perPocket, 'the spec gives it']
+      : holds !== undefined
+        ? [Math.min(Math.max(holds, 1), 200), 'that is what the given spine holds']
+        : [1, 'one set is the least'];
+  return {
+    itemName: contents.envelope ? 'envelope' : 'card',
+    item: extent(contents.envelope ?? contents.item),
+    perPocket,
+    perPocketWhy,
+    set,
+    ...(holds === undefined ? {} : { spineHolds: holds }),
+  };
+}
+
+/** What a load asks of the folder when it stands as given, or turned by a quarter. */
+export function demandOf(load: Load, turned: boolean, style: Style<FolderSpec>, spec: FolderSpec): Demand {
+  const { width, height } = load.item;
+  return {
+    itemName: load.itemName,
+    width: turned ? height : width,
+    height: turned ? width : height,
+    inPocket: load.perPocket * load.set,
+    stack: load.perPocket * style.pockets * load.set,
+    easeAcross: spec.ease?.across ?? defaults.easeAcross,
+    easeAlong: spec.ease?.along ?? defaults.easeAlong,
+  };
+}

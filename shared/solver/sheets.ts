@@ -1,0 +1,69 @@
+import type { Nm } from '../lengths/nanometres.ts';
+import { caliperOf, type KnownCaliper } from '../paper/paper-thickness.ts';
+import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
+import type { FolderSpec } from '../spec/folder-spec.ts';
+
+/** One sheet that a folder may be made from, as it lies: lengths in nanometres. */
+export interface Sheet {
+  readonly title: string;
+  /** Id of the published size, if it is one. */
+  readonly size?: string;
+  readonly width: Nm;
+  readonly height: Nm;
+  readonly paper: KnownCaliper;
+  readonly oneWay: boolean;
+  readonly turned: boolean | undefined;
+  /** JSON Pointer of the spec member that names it; absent for a sheet from the catalogue. */
+  readonly path?: string;
+}
+
+type Stock = Extract<NonNullable<FolderSpec['stock']>, readonly unknown[]>[number];
+
+/** Width and height of something given by a size's name or measured. */
+export function extent(given: {
+  readonly size?: string | undefined;
+  readonly width?: Nm | undefined;
+  readonly height?: Nm | undefined;
+}): { readonly width: Nm; readonly height: Nm } {
+  const { width, height } = (given.size === undefined ? given : sizeById(given.size)) ?? {};
+  if (width === undefined || height === undefined)
+    throw new Error('a rectangle passed the schema without a size');
+  return { width, height };
+}
+
+/** The sheets that a spec offers; without any, every published sheet, the smallest first. */
+export function sheetsOf(spec: Pick<FolderSpec, 'stock'>): readonly Sheet[] {
+  if (spec.stock === undefined) return listedSheets();
+  if (!isList(spec.stock)) return [ownSheet(spec.stock, '/stock')];
+  return spec.stock.map((stock, index) => ownSheet(stock, `/stock/${index}`));
+}
+
+const isList = (stock: NonNullable<FolderSpec['stock']>): stock is readonly Stock[] => Array.isArray(stock);
+
+function ownSheet(stock: Stock, path: string): Sheet {
+  return {
+    title:
+      stock.name ?? (stock.size === undefined ? 'your sheet' : (sizeById(stock.size)?.title ?? stock.size)),
+    ...(stock.size === undefined ? {} : { size: stock.size }),
+    ...extent(stock),
+    paper: caliperOf(stock),
+    oneWay: stock.oneWay ?? false,
+    turned: stock.oneWay === true ? (stock.turned ?? false) : stock.turned,
+    path,
+  };
+}
+
+/** Every published sheet as stock, the smallest area first. */
+export function listedSheets(): readonly Sheet[] {
+  return sizesOfKind('sheet')
+    .map((size) => ({
+      title: size.title,
+      size: size.id,
+      width: size.width,
+      height: size.height,
+      paper: caliperOf({}),
+      oneWay: false,
+      turned: undefined,
+    }))
+    .toSorted((one, other) => one.width * one.height - other.width * other.height);
+}

@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { contents, rectangle } from '../contents/contents-schema.ts';
+import { convention } from '../drawing/convention.ts';
+import { length, lengthOrZero } from '../lengths/length-schema.ts';
+import { paperThickness } from '../paper/paper-thickness.ts';
+
+const sheet = rectangle('sheet', {
+  name: z.string().min(1).max(80).optional().meta({ description: 'What the owner calls this paper.' }),
+  ...paperThickness,
+  oneWay: z
+    .boolean()
+    .optional()
+    .meta({ description: 'The print has an up, and up runs along the height: the sheet is never turned.' }),
+  turned: z.boolean().optional().meta({
+    description: 'Whether the sheet is used turned by a quarter. Default: whichever serves better.',
+  }),
+});
+
+const cutter = z
+  .strictObject({
+    width: length,
+    height: length,
+    margin: lengthOrZero.optional().meta({ description: 'Kept free on every side; default 0.' }),
+  })
+  .meta({ description: 'The largest piece that the machine can work on.' });
+
+/** The members that every style's spec has. */
+export const commonShape = {
+  contents: contents.optional(),
+  stock: z
+    .union([sheet, z.array(sheet).min(1).max(24)], {
+      error: 'stock is one sheet or a list of 1 to 24 sheets',
+    })
+    .optional()
+    .meta({
+      description:
+        'The paper to use, or several to choose from. Default: the smallest published sheet that serves.',
+    }),
+  cutter: cutter.optional(),
+  grid: z
+    .union([z.literal('none'), length])
+    .optional()
+    .meta({
+      description:
+        'Scores that the spec does not fix fall on whole steps of this. Default 1/16 in for specs in inches, 1 mm for others.',
+    }),
+  prefer: z.enum(['whole-sheet', 'least-paper']).optional().meta({
+    description: 'What to do with paper to spare: use the whole sheet (the default), or as little as serves.',
+  }),
+  glue: z
+    .strictObject({ width: length })
+    .optional()
+    .meta({ description: 'Width of the tape or line of glue; default 1/4 in.' }),
+  ease: z
+    .strictObject({
+      along: lengthOrZero.optional(),
+      across: lengthOrZero.optional(),
+      spine: lengthOrZero.optional(),
+    })
+    .optional()
+    .meta({
+      description:
+        'Play that is left: along the pocket’s closed direction (default 3 mm, and the stack’s thickness is added), across from spine to mouth (6 mm), and on the spine (1 mm).',
+    }),
+  knockouts: z.array(z.never(), { error: 'this version draws no knockouts' }).max(0).optional().meta({
+    description: 'Shapes to cut out of the blank: none are drawn by this version, so the list is empty.',
+  }),
+  convention: convention.optional(),
+};

@@ -1,0 +1,16 @@
+import type { Style } from './style.ts';
+import { type TwinSleeveSpec, twinSleeve, twinSleeveSpec } from './twin-sleeve.ts';
+
+/** Every style with its spec: adding a style is a file beside this one and a line in each list. */
+export const styleSpecs = [twinSleeveSpec] as const;
+
+export const styles: readonly Style<FolderSpec>[] = Object.freeze([twinSleeve]);
+
+export type FolderSpec = TwinSleeveSpec;
+
+/** The style that a spec names. */
+export function styleOf(spec: FolderSpec): Style<FolderSpec> {
+  const style = styles.find(({ name }) => name === spec.style);
+  if (!style) throw new Error(`no style is called ${spec.style}`);
+  return style;
+}

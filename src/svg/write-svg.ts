@@ -1,0 +1,32 @@
+import { type Container, registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
+import { createSVGWindow } from 'svgdom';
+import type { Figure, FigureGroup } from '../../shared/drawing/figure.ts';
+
+const window = createSVGWindow();
+registerWindow(window, window.document);
+
+/**
+ * A figure as the text of an SVG document. Presentation attributes only, no transforms, no styles; the same
+ * figure gives the same bytes.
+ */
+export function writeSvg(figure: Figure): string {
+  const root: Svg = SVG().attr({ width: figure.width, height: figure.height, viewBox: figure.viewBox });
+  // svg.js sets namespaces as plain attributes; the writer adds the right one itself.
+  root.node.removeAttribute('xmlns');
+  root.node.removeAttribute('xmlns:xlink');
+  describe(root, 'title', figure.title);
+  describe(root, 'desc', figure.description);
+  for (const group of figure.groups) writeGroup(root, group);
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${root.svg()}\n`;
+}
+
+function writeGroup(parent: Container, { id, title, attributes, paths, groups }: FigureGroup): void {
+  const group = parent.group().attr({ id, ...attributes });
+  describe(group, 'title', title);
+  for (const path of paths) group.path(path.data).attr('id', path.id);
+  for (const inner of groups) writeGroup(group, inner);
+}
+
+function describe(parent: Container, name: 'title' | 'desc', text: string): void {
+  parent.element(name).words(text);
+}
