@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { length, lengthOrZero } from '../lengths/length-schema.ts';
 import { sizeId } from '../sizes/size-schema.ts';
 
+/** More sets than this no folder holds; it bounds the search. */
+export const MOST_PER_POCKET = 200;
+
 const measured = { width: length, height: length };
 
 const notBoth = 'give either a size by name or a width and a height';

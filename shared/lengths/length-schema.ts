@@ -42,10 +42,13 @@ const nameOf = (input: unknown): string =>
       ? 'a list'
       : input === undefined
         ? 'missing'
-        : `a ${typeof input}`;
+        : typeof input === 'object'
+          ? 'an object'
+          : `a ${typeof input}`;
 
-const pending = (mayBeZero: boolean) =>
-  lengthInput.transform((input, context) => {
+// The examples belong to the input: what is said about the transformed value is left out of its JSON Schema.
+const pending = (mayBeZero: boolean, examples: readonly string[]) =>
+  lengthInput.meta({ examples: [...examples] }).transform((input, context) => {
     if (typeof input === 'number') return new PendingLength(input, mayBeZero);
     const parsed = parseLength(input);
     if (parsed.ok) return new PendingLength(parsed.value, mayBeZero);
@@ -57,12 +60,11 @@ const lengthText =
   'A string with its unit: mm, cm, in or the inch sign, as decimals or fractions; or a bare number in the spec’s `units`.';
 
 /** A length greater than zero, as a schema; settle it with {@link withUnits}. */
-export const length = pending(false).meta({ description: lengthText, examples: ['5 1/8 in', '130 mm'] });
+export const length = pending(false, ['5 1/8 in', '130 mm']).meta({ description: lengthText });
 
 /** A length that may be zero. */
-export const lengthOrZero = pending(true).meta({
+export const lengthOrZero = pending(true, ['0 mm', '1/32 in']).meta({
   description: `${lengthText} May be 0.`,
-  examples: ['0 mm', '1/32 in'],
 });
 
 interface Settling {

@@ -12,7 +12,6 @@ import { type PaperSort, usualSortOfGrade, usualSortOfGrammage } from './usual-b
 export const paperThickness = {
   caliper: length.optional().meta({
     description: 'Thickness of one sheet. Best measured: ten sheets together, divided by ten.',
-    examples: ['0.25 mm'],
   }),
   grammage: z
     .number()

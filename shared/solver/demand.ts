@@ -13,7 +13,6 @@ export interface Load {
   /** As given, before turning. */
   readonly item: { readonly width: Nm; readonly height: Nm };
   readonly perPocket: number;
-  readonly perPocketWhy: string;
   readonly set: Nm;
   /** Sets that each pocket could take by the given spine, where one is given. */
   readonly spineHolds?: number;
@@ -34,17 +33,10 @@ export function loadOf(contents: Contents, style: Style<FolderSpec>, sheet: Shee
     spine === undefined
       ? undefined
       : Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets);
-  const [perPocket, perPocketWhy] =
-    contents.perPocket !== undefined
-      ? [contents.perPocket, 'the spec gives it']
-      : holds !== undefined
-        ? [Math.min(Math.max(holds, 1), 200), 'that is what the given spine holds']
-        : [1, 'one set is the least'];
   return {
     itemName: contents.envelope ? 'envelope' : 'card',
     item: extent(contents.envelope ?? contents.item),
-    perPocket,
-    perPocketWhy,
+    perPocket: contents.perPocket ?? 1,
     set,
     ...(holds === undefined ? {} : { spineHolds: holds }),
   };

@@ -30,7 +30,7 @@ export interface Plan {
   readonly grid: Nm;
   readonly blank: { readonly width: Nm; readonly height: Nm };
   readonly closed: { readonly width: Nm; readonly height: Nm; readonly thickness: Nm };
-  /** The blank is the sheet: there is nothing to trim. */
+  /** The sheet’s own edges serve as the blank’s: there is nothing worth trimming. */
   readonly wholeSheet: boolean;
   /** What the solver compares arrangements by; less is better. */
   readonly merit: number;

@@ -1,3 +1,4 @@
+import { MOST_PER_POCKET } from '../contents/contents-schema.ts';
 import { contentsDefaults } from '../contents/defaults.ts';
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { areaMm2 } from '../lengths/show-length.ts';
@@ -7,6 +8,7 @@ import type { Dimensions, Style } from '../styles/style.ts';
 import { arrangementsOn } from './arrangements.ts';
 import { demandOf, type Load, loadOf } from './demand.ts';
 import type { Row } from './eliminate.ts';
+import { largestThat } from './largest-that.ts';
 import type { Arrangement, Plan } from './plan.ts';
 import { settle } from './settle.ts';
 import { type Sheet, sheetsOf } from './sheets.ts';
@@ -24,6 +26,9 @@ export type Solution =
 /** Width of tape that makers use; common practice. */
 const usualGlue = inch(1 / 4);
 
+/** A sheet larger than the blank by no more than this stays as it is: a hand cut is no more exact; common practice. */
+const notWorthACut = mm(0.5);
+
 /** The grid that scores fall on where the spec does not say: 1/16 in or 1 mm; common practice. */
 export function gridOf(spec: FolderSpec): Nm {
   if (spec.grid === 'none') return 0;
@@ -32,9 +37,20 @@ export function gridOf(spec: FolderSpec): Nm {
 
 /**
  * The best plan for a spec: the smallest sheet on offer that serves, laid out as the style likes it best; or
- * every arrangement's misfit when nothing serves. The same spec always gives the same plan.
+ * every arrangement's misfit when nothing serves. The same spec always gives the same plan. Where the spec
+ * fixes the spine and does not count the contents, each pocket gets as many as fit.
  */
 export function solveFolder(spec: FolderSpec): Solution {
+  const { contents } = spec;
+  if (!contents || contents.perPocket !== undefined || styleOf(spec).givenSpine(spec) === undefined)
+    return solveCounted(spec);
+  const counted = (perPocket: number): FolderSpec => ({ ...spec, contents: { ...contents, perPocket } });
+  const most = largestThat((count) => solveCounted(counted(count)).ok, MOST_PER_POCKET);
+  const solution = solveCounted(counted(Math.max(most, 1)));
+  return solution.ok ? { ok: true, plan: { ...solution.plan, spec } } : solution;
+}
+
+function solveCounted(spec: FolderSpec): Solution {
   const misfits: Misfit[] = [];
   const sheets = sheetsOf(spec).toSorted((one, other) => area(one) - area(other));
   for (const sheet of sheets) {
@@ -48,7 +64,7 @@ export function solveFolder(spec: FolderSpec): Solution {
 const area = ({ width, height }: { width: Nm; height: Nm }): number => areaMm2(width, height);
 
 /** Every arrangement on one sheet that can be folded; the others are added to `misfits`. */
-export function plansOn(sheet: Sheet, spec: FolderSpec, misfits: Misfit[] = []): readonly Plan[] {
+function plansOn(sheet: Sheet, spec: FolderSpec, misfits: Misfit[]): readonly Plan[] {
   const style = styleOf(spec);
   const load = spec.contents && loadOf(spec.contents, style, sheet, spec);
   return arrangementsOn(sheet, spec).flatMap((arrangement) => {
@@ -95,7 +111,7 @@ function attempt(
     grid,
     blank,
     closed: { ...style.closed(dimensions), thickness: stack + style.layers * sheet.paper.caliper },
-    wholeSheet: blank.width === onSheet.width && blank.height === onSheet.height,
+    wholeSheet: onSheet.width - blank.width <= notWorthACut && onSheet.height - blank.height <= notWorthACut,
     merit: meritOf(style, dimensions, area(blank) / area(sheet), demand && area(demand), prefer),
   };
 }

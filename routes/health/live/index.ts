@@ -1,0 +1,20 @@
+import type { FastifyPluginAsync } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { healthReply } from '../../../src/health-reply.ts';
+
+/** Live: the process answers at all. It stays so under pressure, since a restart would lose the work in hand. */
+export default (async (app) => {
+  app.withTypeProvider<ZodTypeProvider>().get(
+    '/',
+    {
+      config: { rateLimit: false, pressureHandler: () => undefined },
+      schema: {
+        operationId: 'getLiveness',
+        tags: ['service'],
+        summary: 'Whether the service runs at all',
+        response: { 200: healthReply },
+      },
+    },
+    async () => ({ status: 'ok' as const }),
+  );
+}) satisfies FastifyPluginAsync;

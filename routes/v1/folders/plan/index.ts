@@ -1,0 +1,24 @@
+import type { FastifyPluginAsync } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { planReply } from '../../../../shared/solver/plan-reply.ts';
+import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
+import { planFolder } from '../../../../src/folders/plan-folder.ts';
+import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
+
+export default (async (app) => {
+  app.withTypeProvider<ZodTypeProvider>().post(
+    '/',
+    {
+      schema: {
+        operationId: 'planFolder',
+        tags: ['folders'],
+        summary: 'The solved dimensions of a folder, with their reasons',
+        description:
+          'Finds every dimension that the spec leaves open, says why each is what it is and how much slack each bound has, warns, and lists other ways that would also work.',
+        body: folderSpec,
+        response: { 200: planReply, ...bodyErrorReplies(412, 422) },
+      },
+    },
+    async (request) => planFolder(request.body),
+  );
+}) satisfies FastifyPluginAsync;

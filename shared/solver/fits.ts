@@ -1,0 +1,62 @@
+import { contentsDefaults as defaults } from '../contents/defaults.ts';
+import { setsThatFit, setThickness } from '../contents/stack.ts';
+import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
+import type { Size } from '../sizes/size.ts';
+import { styleOf } from '../styles/registry.ts';
+import { bindingOf } from './demand.ts';
+import type { Plan } from './plan.ts';
+
+/** A published card with or without its envelope. */
+export interface Pair {
+  readonly item: Size;
+  readonly envelope?: Size;
+}
+
+/** Something that a folder of given dimensions holds. */
+export interface Fitting extends Pair {
+  readonly perPocket: number;
+  readonly turned: boolean;
+}
+
+const shown = 12;
+
+/** Every published card with each envelope that it is sold with, then every card on its own; largest first. */
+export function pairs(): readonly Pair[] {
+  const withEnvelope = sizesOfKind('envelope').flatMap((envelope) =>
+    (envelope.takes ?? []).flatMap((id) => {
+      const item = sizeById(id);
+      return item ? [{ item, envelope }] : [];
+    }),
+  );
+  const alone = sizesOfKind('card').map((item) => ({ item }));
+  return [...withEnvelope, ...alone].toSorted((one, other) => outerArea(other) - outerArea(one));
+}
+
+const outerArea = ({ item, envelope }: Pair): number => (envelope ?? item).width * (envelope ?? item).height;
+
+/** The largest published contents that a plan's pockets take, and how many sets of each. */
+export function fittingsOf(plan: Plan): readonly Fitting[] {
+  return pairs()
+    .flatMap((pair) => fitting(plan, pair) ?? [])
+    .slice(0, shown);
+}
+
+function fitting(plan: Plan, pair: Pair): Fitting | undefined {
+  const { spec, dimensions, arrangement } = plan;
+  const style = styleOf(spec);
+  const pocket = style.pocket(dimensions);
+  const set = setThickness({ item: {}, envelope: pair.envelope ? {} : undefined });
+  const width = pocket.width - (spec.ease?.across ?? defaults.easeAcross);
+  const height = pocket.height - (spec.ease?.along ?? defaults.easeAlong);
+  const binding = bindingOf(style, arrangement.sheet, spec);
+  const spine = style.givenSpine(spec) ?? dimensions.spine ?? 0;
+  const bySpine = Math.floor(setsThatFit(spine, set, binding) / style.pockets);
+  const outer = pair.envelope ?? pair.item;
+  const ways = [false, true].map((turned) => {
+    const [across, along] = turned ? [outer.height, outer.width] : [outer.width, outer.height];
+    const byHeight = Math.floor((height - along) / set);
+    return { turned, perPocket: across <= width ? Math.min(bySpine, byHeight) : 0 };
+  });
+  const best = ways.toSorted((one, other) => other.perPocket - one.perPocket)[0];
+  return best && best.perPocket >= 1 ? { ...pair, ...best } : undefined;
+}

@@ -1,0 +1,140 @@
+import { z } from 'zod';
+import { shownExtent, shownLength } from '../lengths/length-reply.ts';
+
+/** One operation of JSON Patch, to be applied to the spec that was sent. */
+export const changeReply = z
+  .strictObject({
+    op: z.enum(['add', 'remove']),
+    path: z.string().meta({ description: 'JSON Pointer (RFC 6901) into the spec.' }),
+    value: z.unknown().optional(),
+  })
+  .meta({ id: 'Change', description: 'One operation of JSON Patch (RFC 6902), to be applied to the spec.' });
+
+const summary = z
+  .strictObject({
+    sheet: z.string(),
+    closed: shownExtent,
+    blank: shownExtent,
+    perPocket: z.int().optional(),
+  })
+  .meta({ id: 'PlanSummary' });
+
+/** A change that was solved and works. */
+export const remedyReply = z
+  .strictObject({ message: z.string(), changes: z.array(changeReply), gives: summary })
+  .meta({ id: 'Remedy', description: 'A change to the spec that was solved and works, and what it gives.' });
+
+const fitting = z
+  .strictObject({
+    item: z.string().meta({ description: 'Id of the card’s size.' }),
+    envelope: z.string().optional().meta({ description: 'Id of the envelope’s size.' }),
+    perPocket: z.int(),
+    turned: z.boolean(),
+  })
+  .meta({ id: 'Fitting' });
+
+type DimensionTree = { [name: string]: z.output<typeof shownLength> | DimensionTree };
+
+const dimensions: z.ZodType<DimensionTree> = z
+  .record(z.string(), z.union([shownLength, z.record(z.string(), shownLength)]))
+  .meta({
+    id: 'Dimensions',
+    description: 'Every dimension of the style, named as under `dimensions` in a spec.',
+  });
+
+/** The reply of `POST /v1/folders/plan`. */
+export const planReply = z
+  .strictObject({
+    style: z.string(),
+    sheet: z.strictObject({
+      title: z.string(),
+      size: z.string().optional(),
+      width: shownLength,
+      height: shownLength,
+      turned: z.boolean().meta({ description: 'The blank lies turned by a quarter on the sheet.' }),
+      whole: z
+        .boolean()
+        .meta({ description: 'The sheet’s own edges serve as the blank’s: nothing is trimmed.' }),
+      caliper: shownLength,
+      caliperFrom: z.string(),
+    }),
+    blank: shownExtent,
+    closed: z.strictObject({ width: shownLength, height: shownLength, thickness: shownLength }),
+    dimensions,
+    scores: z
+      .strictObject({
+        vertical: z.array(shownLength).meta({ description: 'Distances from the blank’s left edge.' }),
+        horizontal: z.array(shownLength).meta({ description: 'Distances from the blank’s top edge.' }),
+      })
+      .meta({ description: 'Where the scores lie that run straight across, inside face up.' }),
+    contents: z
+      .strictObject({
+        item: z.enum(['card', 'envelope']),
+        width: shownLength,
+        height: shownLength,
+        turned: z.boolean(),
+        perPocket: z.int(),
+        pockets: z.int(),
+        setThickness: shownLength,
+        stackThickness: shownLength,
+        spineHolds: z.int().meta({ description: 'Sets per pocket that the solved spine has room for.' }),
+      })
+      .optional(),
+    fits: z.array(fitting).optional().meta({
+      description: 'Without contents in the spec: the largest published contents that the pockets take.',
+    }),
+    reasons: z.array(
+      z.strictObject({
+        dimension: z.string(),
+        title: z.string(),
+        value: shownLength,
+        decidedBy: z.enum(['given', 'bound', 'wish']),
+        why: z.string(),
+      }),
+    ),
+    bounds: z.array(
+      z.strictObject({
+        name: z.string(),
+        kind: z.enum(['room', 'fit', 'form', 'given']),
+        path: z.string().optional(),
+        why: z.string(),
+        slack: shownLength.meta({ description: 'How far the plan stays within the bound.' }),
+      }),
+    ),
+    warnings: z.array(
+      z.strictObject({
+        code: z.string(),
+        path: z.string(),
+        message: z.string(),
+        remedy: z.string().optional(),
+      }),
+    ),
+    alternatives: z.array(remedyReply),
+    cautions: z.array(z.string()),
+  })
+  .meta({ id: 'Plan', title: 'Plan', description: 'The solved dimensions with their reasons.' });
+
+export type PlanReply = z.output<typeof planReply>;
+
+/** What a refusal adds to a problem. */
+export const refusalReply = z
+  .strictObject({
+    bound: z.string(),
+    shortfall: shownLength,
+    remedies: z.array(remedyReply),
+  })
+  .meta({ id: 'Refusal' });
+
+/** The reply of `POST /v1/folders/possible`. */
+export const possibleReply = z
+  .strictObject({
+    possible: z.array(
+      z.strictObject({
+        item: z.string(),
+        envelope: z.string().optional(),
+        perPocket: z.int().meta({ description: 'The most per pocket, counted to 12.' }),
+        gives: summary,
+      }),
+    ),
+  })
+  .meta({ id: 'Possible' });

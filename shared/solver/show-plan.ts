@@ -1,0 +1,150 @@
+import type { z } from 'zod';
+import { setsThatFit } from '../contents/stack.ts';
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { type ShownLength, showLength } from '../lengths/show-length.ts';
+import { styleOf } from '../styles/registry.ts';
+import type { Bound } from './bounds.ts';
+import { cautions } from './cautions.ts';
+import { bindingOf } from './demand.ts';
+import type { Fitting } from './fits.ts';
+import type { Plan } from './plan.ts';
+import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
+import type { Possibility } from './possible.ts';
+import type { Remedy } from './remedies.ts';
+import { warningsOf } from './warnings.ts';
+
+/** Everything around a plan that its reply tells. */
+export interface PlanContext {
+  readonly pattern: CreasePattern;
+  readonly alternatives: readonly Remedy[];
+  readonly fittings: readonly Fitting[] | undefined;
+}
+
+const extent = ({ width, height }: { width: number; height: number }) => ({
+  width: showLength(width),
+  height: showLength(height),
+});
+
+/** A plan as its reply gives it: every length in millimetres and inches. */
+export function showPlan(plan: Plan, { pattern, alternatives, fittings }: PlanContext): PlanReply {
+  const { sheet, sheetTurned } = plan.arrangement;
+  const titles = new Map(styleOf(plan.spec).dimensionNames.map(({ name, title }) => [name, title]));
+  return {
+    style: plan.spec.style,
+    sheet: {
+      title: sheet.title,
+      ...(sheet.size === undefined ? {} : { size: sheet.size }),
+      ...extent(sheet),
+      turned: sheetTurned,
+      whole: plan.wholeSheet,
+      caliper: showLength(sheet.paper.caliper),
+      caliperFrom: sheet.paper.why,
+    },
+    blank: extent(plan.blank),
+    closed: { ...extent(plan.closed), thickness: showLength(plan.closed.thickness) },
+    dimensions: dimensionsOf(plan),
+    scores: { vertical: straightScores(pattern, 'x'), horizontal: straightScores(pattern, 'y') },
+    ...contentsOf(plan),
+    ...(fittings === undefined ? {} : { fits: fittings.map(showFitting) }),
+    reasons: plan.settled.map(({ name, value, decidedBy, why }) => ({
+      dimension: name,
+      title: titles.get(name) ?? name,
+      value: showLength(value),
+      decidedBy,
+      why,
+    })),
+    bounds: plan.bounds.map((bound) => ({
+      name: bound.name,
+      kind: bound.kind,
+      ...(bound.path === undefined ? {} : { path: bound.path }),
+      why: bound.why,
+      slack: showLength(slackOf(bound, plan)),
+    })),
+    warnings: [...warningsOf(plan)],
+    alternatives: alternatives.map(showRemedy),
+    cautions: [...cautions],
+  };
+}
+
+/** How much further a bound's sum could grow, in nanometres. */
+export const slackOf = (bound: Bound, { dimensions }: Pick<Plan, 'dimensions'>): number =>
+  Object.entries(bound.terms).reduce(
+    (slack, [name, factor]) => slack - factor * (dimensions[name] ?? 0),
+    bound.limit,
+  );
+
+function dimensionsOf(plan: Plan): PlanReply['dimensions'] {
+  const tree: Record<string, ShownLength | Record<string, ShownLength>> = {};
+  for (const { name } of styleOf(plan.spec).dimensionNames) {
+    const shown = showLength(plan.dimensions[name] ?? 0);
+    const [group, member] = name.split('.');
+    if (group === undefined) continue;
+    tree[group] = member === undefined ? shown : { ...(tree[group] as object), [member]: shown };
+  }
+  return tree;
+}
+
+/** Where creases run along one axis, as distances along the other, ascending. */
+function straightScores({ vertices, edges }: CreasePattern, axis: 'x' | 'y'): ShownLength[] {
+  const positions = edges.flatMap(({ letter, ends }) => {
+    const [from, to] = [vertices[ends[0]]?.[axis], vertices[ends[1]]?.[axis]];
+    return letter !== 'B' && from !== undefined && from === to ? [from] : [];
+  });
+  return [...new Set(positions)].toSorted((one, other) => one - other).map(showLength);
+}
+
+function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
+  const { load, spec, arrangement, dimensions } = plan;
+  if (!load) return {};
+  const style = styleOf(spec);
+  const binding = bindingOf(style, arrangement.sheet, spec);
+  return {
+    contents: {
+      item: load.itemName,
+      ...extent(load.item),
+      turned: arrangement.itemTurned,
+      perPocket: load.perPocket,
+      pockets: style.pockets,
+      setThickness: showLength(load.set),
+      stackThickness: showLength(load.set * load.perPocket * style.pockets),
+      spineHolds: Math.floor(setsThatFit(dimensions.spine ?? 0, load.set, binding) / style.pockets),
+    },
+  };
+}
+
+const showFitting = ({ item, envelope, perPocket, turned }: Fitting) => ({
+  item: item.id,
+  ...(envelope === undefined ? {} : { envelope: envelope.id }),
+  perPocket,
+  turned,
+});
+
+const summaryOf = (plan: Plan) => ({
+  sheet: plan.arrangement.sheet.title,
+  closed: extent(plan.closed),
+  blank: extent(plan.blank),
+  ...(plan.load === undefined ? {} : { perPocket: plan.load.perPocket }),
+});
+
+/** A remedy or an alternative as a reply gives it. */
+export const showRemedy = ({ message, changes, plan }: Remedy): z.output<typeof remedyReply> => ({
+  message,
+  changes: changes.map(
+    ({ op, path, value }): z.output<typeof changeReply> => ({
+      op,
+      path,
+      ...(value === undefined ? {} : { value }),
+    }),
+  ),
+  gives: summaryOf(plan),
+});
+
+/** What a sheet can become, as a reply gives it. */
+export const showPossible = (possibilities: readonly Possibility[]): z.output<typeof possibleReply> => ({
+  possible: possibilities.map(({ item, envelope, perPocket, plan }) => ({
+    item: item.id,
+    ...(envelope === undefined ? {} : { envelope: envelope.id }),
+    perPocket,
+    gives: summaryOf(plan),
+  })),
+});

@@ -1,0 +1,80 @@
+import { fileURLToPath } from 'node:url';
+import autoload from '@fastify/autoload';
+import Fastify, { type FastifyInstance } from 'fastify';
+import type { Config } from './config.ts';
+import { answerBrokenConnection } from './problem/broken-connection.ts';
+import { sendProblem } from './problem/send-problem.ts';
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    readonly config: Config;
+  }
+}
+
+export interface AppOptions {
+  /** Refuse work with 503 while the process is overloaded; default true. Tests that load the process switch it off. */
+  readonly refuseUnderPressure?: boolean;
+  /** Called before the plugins and routes load, so that tests can add routes of their own. */
+  readonly extend?: (app: FastifyInstance) => void | Promise<void>;
+  /** Where log lines go; default standard output. */
+  readonly logStream?: { write(line: string): void };
+}
+
+/** What every plugin in `src/plugins` is given. */
+export interface PluginOptions {
+  readonly config: Config;
+  readonly refuseUnderPressure: boolean;
+}
+
+const folder = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
+
+/** A spec is a few hundred bytes; a set with many knockouts stays far below this. */
+const bodyLimitBytes = 256 * 1024;
+
+/** The log says who asked for what, never what they sent: no bodies, no headers. */
+const logOptions = (config: Config, stream: AppOptions['logStream']) => ({
+  level: config.logLevel,
+  ...(stream ? { stream } : {}),
+  redact: ['req.headers', 'headers.authorization', 'headers.cookie', 'err.input'],
+  serializers: {
+    req: (request: { method: string; url: string; ip?: string }) => ({
+      method: request.method,
+      url: request.url,
+      ip: request.ip,
+    }),
+  },
+});
+
+/** A number trusts that many proxies, counted from this service outwards. */
+function trustedProxies(trust: Config['trustProxy']) {
+  if (typeof trust === 'number') return (_address: string, hop: number) => hop < trust;
+  return typeof trust === 'boolean' ? trust : [...trust];
+}
+
+/**
+ * The whole service, ready but not listening: plugins first, then the routes, whose URLs are their folders.
+ * The same from source and compiled, since both folders are found from this file.
+ */
+export async function buildApp(config: Config, options: AppOptions = {}): Promise<FastifyInstance> {
+  const app = Fastify({
+    logger: logOptions(config, options.logStream),
+    trustProxy: trustedProxies(config.trustProxy),
+    bodyLimit: bodyLimitBytes,
+    requestTimeout: 15_000, // ms for a whole request to arrive
+    connectionTimeout: 30_000, // ms without any traffic
+    keepAliveTimeout: 10_000, // ms between requests
+    return503OnClosing: false, // requests that had already arrived are still answered
+    routerOptions: { maxParamLength: 200 },
+    frameworkErrors: (error, _request, reply) => sendProblem(reply, error),
+    clientErrorHandler: answerBrokenConnection,
+  });
+  app.decorate('config', config);
+  await app.register(autoload, {
+    dir: folder('./plugins'),
+    options: { config, refuseUnderPressure: options.refuseUnderPressure ?? true } satisfies PluginOptions,
+  });
+  await options.extend?.(app);
+  await app.register(autoload, { dir: folder('../routes'), routeParams: true });
+  await app.ready();
+  return app;
+}

@@ -1,0 +1,47 @@
+import { readWith } from '../problem/read-with.ts';
+
+/** A command that turns one spec into one file. */
+export interface FolderCommand {
+  readonly name: string;
+  readonly summary: string;
+  /**
+   * @param spec the parsed JSON, not yet checked
+   * @returns the text or bytes of the file
+   * @throws {InvalidInput | ZodError | CannotBeFolded} for a spec that is refused
+   */
+  readonly run: (spec: unknown) => string | Uint8Array | Promise<string | Uint8Array>;
+}
+
+const asJson = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
+
+/** Every command that takes a spec; each loads what it needs when it runs, so that the help stays quick. */
+export const folderCommands: readonly FolderCommand[] = [
+  {
+    name: 'plan',
+    summary: 'the solved dimensions, with reasons and other ways, as JSON',
+    run: async (spec) => {
+      const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
+      const { planFolder } = await import('../folders/plan-folder.ts');
+      return asJson(planFolder(readWith(folderSpec, spec)));
+    },
+  },
+  {
+    name: 'svg',
+    summary: 'the layered SVG for a cutting machine',
+    run: async (spec) => {
+      const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
+      const { svgOfFolder } = await import('../folders/svg-of-folder.ts');
+      return svgOfFolder(readWith(folderSpec, spec));
+    },
+  },
+  {
+    name: 'possible',
+    summary: 'what a sheet can become, as JSON',
+    run: async (spec) => {
+      const { sheetQuestion } = await import('../../shared/spec/folder-spec.ts');
+      const { possibleFrom } = await import('../../shared/solver/possible.ts');
+      const { showPossible } = await import('../../shared/solver/show-plan.ts');
+      return asJson(showPossible(possibleFrom(readWith(sheetQuestion, spec))));
+    },
+  },
+];

@@ -1,0 +1,41 @@
+import { problemFromInput } from '../problem/problem-from.ts';
+import { problemText } from '../problem/problem-text.ts';
+import type { FolderCommand } from './folder-commands.ts';
+import { CommandFailed, fileTrouble, readSpecFile, standardStream } from './read-spec.ts';
+import { writeToStandardOutput, writeWhole } from './write-output.ts';
+
+/** What a command leaves behind: 0 done, 1 failed, 2 the spec is refused. */
+export type ExitCode = 0 | 1 | 2;
+
+async function makeFile(command: FolderCommand, specFile: string, output: string): Promise<void> {
+  const made = await command.run(await readSpecFile(specFile));
+  if (output === standardStream) return writeToStandardOutput(made);
+  await writeWhole(output, made).catch((error: unknown) => {
+    throw fileTrouble('write', output, error);
+  });
+}
+
+/**
+ * Reads a spec, runs the command and writes what it made.
+ * @param report takes lines for the person, who may have sent the output elsewhere
+ */
+export async function runFolderCommand(
+  command: FolderCommand,
+  specFile: string,
+  output: string,
+  report: (text: string) => void,
+): Promise<ExitCode> {
+  try {
+    await makeFile(command, specFile, output);
+    return 0;
+  } catch (error) {
+    const problem = problemFromInput(error);
+    if (problem) {
+      report(problemText(problem));
+      return 2;
+    }
+    if (!(error instanceof CommandFailed)) throw error;
+    report(`${error.message}\n`);
+    return 1;
+  }
+}

@@ -1,0 +1,132 @@
+import { BlockList, isIP } from 'node:net';
+import { z } from 'zod';
+
+const ipv4Loopback = new BlockList();
+ipv4Loopback.addSubnet('127.0.0.0', 8, 'ipv4');
+
+/** True for a host that only this machine can reach. */
+export function isLoopback(host: string): boolean {
+  const name = host.replace(/^\[(.*)\]$/, '$1').toLowerCase();
+  return name === 'localhost' || name === '::1' || (isIP(name) === 4 && ipv4Loopback.check(name));
+}
+
+/** Requests a minute and address where nothing else is said: none counted for one's own machine. */
+const defaultRateLimit = (host: string) => (isLoopback(host) ? 0 : 600);
+
+const wholeNumber = (least: number, most: number) =>
+  z
+    .string()
+    .trim()
+    .refine((text) => /^\d{1,9}$/.test(text) && Number(text) >= least && Number(text) <= most, {
+      error: ({ input }) => `${JSON.stringify(input)} is not a whole number from ${least} to ${most}`,
+    })
+    .transform(Number);
+
+/** The names that the proxy-address rules know beside addresses. */
+const addressGroups = new Set(['loopback', 'linklocal', 'uniquelocal']);
+
+function isAddressRange(text: string): boolean {
+  if (addressGroups.has(text)) return true;
+  const [address = '', bits, ...rest] = text.split('/');
+  const version = isIP(address);
+  if (version === 0 || rest.length > 0) return false;
+  return bits === undefined || (/^\d{1,3}$/.test(bits) && Number(bits) <= (version === 4 ? 32 : 128));
+}
+
+const trustProxy = z
+  .string()
+  .trim()
+  .transform((text, context): boolean | number | readonly string[] => {
+    if (text === 'true' || text === 'false') return text === 'true';
+    if (/^\d{1,2}$/.test(text)) return Number(text);
+    const ranges = text.split(',').map((range) => range.trim());
+    const wrong = ranges.find((range) => !isAddressRange(range));
+    if (wrong === undefined) return ranges;
+    context.addIssue({ code: 'custom', message: `${JSON.stringify(wrong)} is no address or range` });
+    return z.NEVER;
+  });
+
+const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const;
+
+const hostText = z
+  .string()
+  .trim()
+  .regex(/^[\w.:[\]-]+$/, { error: ({ input }) => `${JSON.stringify(input)} is no host name or address` });
+
+/** Every variable that the service reads; the schema is the type, the check and the table in the docs. */
+const variables = z
+  .object({
+    HOST: hostText.default('127.0.0.1').meta({
+      description: 'The address to listen on; only this machine can reach the default.',
+      remedy: 'give an address such as 127.0.0.1, or 0.0.0.0 to be reached from outside',
+    }),
+    PORT: wholeNumber(0, 65_535).default(8788).meta({
+      description: 'The port to listen on; 0 takes any free one.',
+      remedy: 'give a number such as 8788',
+    }),
+    DATA_DIR: z.string().min(1).default('./data').meta({
+      description: 'Where stored things are kept; made when the first thing is stored.',
+      remedy: 'give the path of a folder',
+    }),
+    LOG_LEVEL: z
+      .enum(logLevels, { error: ({ input }) => `${JSON.stringify(input)} is no log level` })
+      .default('info')
+      .meta({ description: 'The least grave entry to log.', remedy: `use one of: ${logLevels.join(', ')}` }),
+    RATE_LIMIT: wholeNumber(0, 1_000_000).optional().meta({
+      description:
+        'Requests a minute and address; 0 counts none. Default: 0 on a loopback HOST, 600 elsewhere.',
+      remedy: 'give a number such as 600, or 0 for no limit',
+    }),
+    TRUST_PROXY: trustProxy.default(false).meta({
+      description:
+        'Which reverse proxies may say who the caller is: addresses or ranges, the number of proxies, true or false.',
+      remedy: 'give the addresses of your proxies, such as 10.0.0.0/8, their number, or false',
+    }),
+  })
+  .transform(({ HOST, PORT, DATA_DIR, LOG_LEVEL, RATE_LIMIT, TRUST_PROXY }) => ({
+    host: HOST.replace(/^\[(.*)\]$/, '$1'),
+    port: PORT,
+    dataDir: DATA_DIR,
+    logLevel: LOG_LEVEL,
+    /** Requests a minute and address; 0 counts none. */
+    rateLimit: RATE_LIMIT ?? defaultRateLimit(HOST),
+    trustProxy: TRUST_PROXY,
+  }));
+
+export type Config = Readonly<z.output<typeof variables>>;
+
+const shape = variables.in.shape;
+type VariableName = keyof typeof shape;
+export const variableNames = Object.freeze(Object.keys(shape) as VariableName[]);
+
+/** What a variable is for, and what mends a bad value. */
+export function aboutVariable(name: VariableName): { readonly description: string; readonly remedy: string } {
+  const { description, remedy } = shape[name].meta() ?? {};
+  return { description: description ?? '', remedy: String(remedy ?? '') };
+}
+
+/** Thrown for settings that do not hold; the message is ready for a terminal. */
+export class InvalidConfig extends Error {
+  override readonly name = 'InvalidConfig';
+}
+
+const isVariable = (name: unknown): name is VariableName => variableNames.some((each) => each === name);
+
+function refusal(error: z.ZodError): string {
+  const lines = error.issues.flatMap(({ path: [name], message }) => [
+    `  ${String(name)}: ${message}`,
+    ...(isVariable(name) ? [`    ${aboutVariable(name).remedy}`] : []),
+  ]);
+  return ['The settings do not hold, so nothing was started:', ...lines, ''].join('\n');
+}
+
+/**
+ * Reads the settings from environment variables. An empty variable counts as not set.
+ * @throws {InvalidConfig} which names each variable, the reason and a remedy
+ */
+export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
+  const set = variableNames.flatMap((name) => (environment[name]?.trim() ? [[name, environment[name]]] : []));
+  const result = variables.safeParse(Object.fromEntries(set));
+  if (!result.success) throw new InvalidConfig(refusal(result.error));
+  return Object.freeze(result.data);
+}

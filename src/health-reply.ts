@@ -1,0 +1,5 @@
+import { z } from 'zod';
+
+export const healthReply = z
+  .strictObject({ status: z.literal('ok') })
+  .meta({ id: 'Health', description: 'The service is well.' });

@@ -1,0 +1,62 @@
+import swagger from '@fastify/swagger';
+import swaggerUi from '@fastify/swagger-ui';
+import fp from 'fastify-plugin';
+import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
+import { type Contract, inOrder } from '../contract/in-order.ts';
+import { hemfoldVersion } from '../version.ts';
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** The OpenAPI document of every route, in a stable order. */
+    readonly contract: () => Contract;
+  }
+}
+
+const about = {
+  title: 'hemfold',
+  version: hemfoldVersion,
+  summary: 'Folders for note cards and envelopes, each from one sheet of paper.',
+  description: `Send a folder spec; get the solved dimensions, or the blank as layered SVG in real units.
+Lengths carry their unit, as in \`"130 mm"\` or \`"5 1/8 in"\`. Errors are RFC 9457 \`application/problem+json\`.`,
+  license: { name: 'MIT', identifier: 'MIT' },
+};
+
+const tags = [
+  { name: 'folders', description: 'One folder: its plan and its drawing.' },
+  { name: 'sizes', description: 'Published sizes of cards, envelopes and sheets.' },
+  { name: 'styles', description: 'The ways of folding, and what each can be asked for.' },
+  { name: 'service', description: 'The service itself.' },
+];
+
+/**
+ * The OpenAPI 3.1 document, from the routes' own schemas, and its pages at /docs. A route without tags stays out.
+ * @see https://github.com/fastify/fastify-swagger
+ * @see https://github.com/fastify/fastify-swagger-ui
+ */
+export default fp(
+  async (app) => {
+    await app.register(swagger, {
+      hideUntagged: true,
+      openapi: { openapi: '3.1.0', info: about, servers: [{ url: '/' }], tags, security: [] },
+      transform: (route) => {
+        const { schema, url } = jsonSchemaTransform(route);
+        return { schema, url: url.replace(/(?<=.)\/$/, '') };
+      },
+      transformObject: jsonSchemaTransformObject,
+    });
+    await app.register(swaggerUi, {
+      routePrefix: '/docs',
+      theme: { title: 'hemfold: the API' },
+      uiConfig: { docExpansion: 'list', tryItOutEnabled: true },
+    });
+    let contract: Contract | undefined;
+    app.decorate('contract', () => {
+      contract ??= inOrder(app.swagger());
+      return contract;
+    });
+    app.get('/openapi.json', async (_request, reply) =>
+      reply.type('application/json; charset=utf-8').send(app.contract()),
+    );
+  },
+  { name: 'contract', dependencies: ['schemas', 'problems'] },
+);
