@@ -57,8 +57,8 @@ function foldPiece(piece: Piece, step: FoldStep, index: number): Piece[] {
     const distance = sign * distanceFrom(line, corner);
     return Math.abs(distance) < ON_LINE ? 0 : Math.sign(distance);
   });
-  const moved = step.angle === 180 ? compose(reflection(step.line), piece.lies) : piece.lies;
   if (!sides.includes(1)) return [piece];
+  const moved = step.angle === 180 ? compose(reflection(step.line), piece.lies) : piece.lies;
   if (!sides.includes(-1)) return [{ ...piece, lies: moved }];
   const toward = (step.direction === 'toward') !== turnsOver(piece.lies);
   const crease: Crease = {
@@ -111,44 +111,63 @@ function crossing(line: Line, p: Point, q: Point): Point {
 }
 
 function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
-  const vertices: Point[] = [];
-  const indexOf = new Map<string, number>();
-  const vertex = (corner: Point): number => {
-    const key = `${corner.x} ${corner.y}`;
-    const known = indexOf.get(key);
-    if (known !== undefined) return known;
-    indexOf.set(key, vertices.length);
-    return vertices.push(corner) - 1;
-  };
-  const edges = new Map<string, { edge: Edge; uses: number }>();
+  const { vertices, indexOf } = vertexList();
+  const edges: { edge: Edge; uses: number }[] = [];
+  const edgeAt = new Map<number, { edge: Edge; uses: number }>();
   const faces = pieces.map((piece) => {
-    const corners = piece.corners.map(vertex);
+    const corners = piece.corners.map(indexOf);
     for (const [at, from] of corners.entries()) {
       const to = corners[(at + 1) % corners.length] ?? from;
       const ends: [number, number] = from < to ? [from, to] : [to, from];
-      const known = edges.get(ends.join());
+      const key = ends[0] * MOST_VERTICES + ends[1];
+      const known = edgeAt.get(key);
       if (known) known.uses++;
-      else edges.set(ends.join(), { edge: { ends, ...(piece.creases[at] ?? border) }, uses: 1 });
+      else {
+        const { letter, foldAngle, step } = piece.creases[at] ?? border;
+        const edge = step === undefined ? { ends, letter, foldAngle } : { ends, letter, foldAngle, step };
+        const entry = { edge, uses: 1 };
+        edges.push(entry);
+        edgeAt.set(key, entry);
+      }
     }
     return { vertices: corners, panel: panelOf(piece, program.panels) };
   });
-  for (const { edge, uses } of edges.values()) {
-    if (uses !== (edge.letter === 'B' ? 1 : 2)) {
+  for (const { edge, uses } of edges) {
+    if (uses !== (edge.letter === 'B' ? 1 : 2))
       throw new Error(`the fold program leaves a loose end at vertices ${edge.ends.join(' and ')}`);
-    }
   }
   return {
     vertices,
-    edges: [...edges.values()].map(({ edge }) => edge),
+    edges: edges.map(({ edge }) => edge),
     faces,
     steps: program.steps.map((step) => step.name),
   };
 }
 
+/** Far more than any fold program makes; it keeps pairs of vertices apart as one number. */
+const MOST_VERTICES = 2 ** 20;
+
+/** A list of different points, and a function that finds a point's place in it or adds it. */
+function vertexList() {
+  const vertices: Point[] = [];
+  const columns = new Map<number, Map<number, number>>();
+  const indexOf = (point: Point): number => {
+    const column = columns.get(point.x) ?? new Map<number, number>();
+    columns.set(point.x, column);
+    const known = column.get(point.y);
+    if (known !== undefined) return known;
+    column.set(point.y, vertices.length);
+    return vertices.push(point) - 1;
+  };
+  return { vertices, indexOf };
+}
+
 function panelOf(piece: Piece, panels: readonly Panel[]): string {
-  const count = piece.corners.length;
-  const x = piece.corners.reduce((sum, corner) => sum + corner.x, 0) / count;
-  const y = piece.corners.reduce((sum, corner) => sum + corner.y, 0) / count;
+  let [x, y] = [0, 0];
+  for (const corner of piece.corners) {
+    x += corner.x / piece.corners.length;
+    y += corner.y / piece.corners.length;
+  }
   const found = panels.find(
     (panel) => x > panel.left && x < panel.right && y > panel.top && y < panel.bottom,
   );

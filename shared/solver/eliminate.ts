@@ -1,13 +1,15 @@
 import type { Bound } from './bounds.ts';
 
 /**
- * A bound derived by adding up others: `factors · unknowns ≤ limit`, with how much of which bound went in.
- * The shares make every conclusion explain itself.
+ * A bound derived by adding up others: `factors · unknowns ≤ limit`. It remembers what was added, so that
+ * every conclusion can explain itself; see {@link sharesOf}.
  */
 export interface Row {
   readonly factors: readonly number[];
   readonly limit: number;
-  readonly shares: ReadonlyMap<Bound, number>;
+  /** How many bounds went in, counted with repeats. */
+  readonly size: number;
+  readonly origin: Bound | readonly [above: Row, a: number, below: Row, b: number];
 }
 
 /** For each unknown, in order, the rows that bound it by the ones before it; and rows that nothing can meet. */
@@ -31,55 +33,75 @@ export function eliminate(bounds: readonly Bound[], names: readonly string[]): E
   for (let index = names.length - 1; index >= 0; index--) {
     const upper = rows.filter((row) => factor(row, index) > 0);
     const lower = rows.filter((row) => factor(row, index) < 0);
-    rowsOf[index] = [...upper, ...lower];
     const rest = rows.filter((row) => factor(row, index) === 0);
+    rowsOf[index] = [...upper, ...lower];
     rows = tightest([...rest, ...upper.flatMap((above) => lower.map((below) => add(above, below, index)))]);
   }
-  return { rowsOf, contradictions: rows.filter((row) => row.limit < -SLIP) };
+  return { rowsOf, contradictions: rows };
 }
+
+/** How much of which bound went into a row. */
+export function sharesOf(row: Row): ReadonlyMap<Bound, number> {
+  const shares = new Map<Bound, number>();
+  const collect = ({ origin }: Row, share: number): void => {
+    if (isSum(origin)) {
+      collect(origin[0], share * origin[1]);
+      collect(origin[2], share * origin[3]);
+    } else shares.set(origin, (shares.get(origin) ?? 0) + share);
+  };
+  collect(row, 1);
+  return shares;
+}
+
+const isSum = (origin: Row['origin']): origin is readonly [Row, number, Row, number] => Array.isArray(origin);
 
 const factor = (row: Row, index: number): number => row.factors[index] ?? 0;
 
 function rowOf(bound: Bound, names: readonly string[]): Row {
-  return {
-    factors: names.map((name) => bound.terms[name] ?? 0),
-    limit: bound.limit,
-    shares: new Map([[bound, 1]]),
-  };
+  return { factors: names.map((name) => bound.terms[name] ?? 0), limit: bound.limit, size: 1, origin: bound };
 }
 
 function add(above: Row, below: Row, index: number): Row {
   const a = 1 / factor(above, index);
   const b = -1 / factor(below, index);
-  const shares = new Map<Bound, number>();
-  for (const [bound, share] of above.shares) shares.set(bound, share * a);
-  for (const [bound, share] of below.shares) shares.set(bound, (shares.get(bound) ?? 0) + share * b);
   return {
     factors: above.factors.map((value, at) => (at === index ? 0 : value * a + factor(below, at) * b)),
     limit: above.limit * a + below.limit * b,
-    shares,
+    size: above.size + below.size,
+    origin: [above, a, below, b],
   };
 }
 
-/** Keeps the strictest of the rows that bound the same combination; among equals the simplest. */
+/**
+ * Keeps the strictest of the rows that bound the same combination, among equals the simplest. Rows without
+ * unknowns are dropped when they hold and kept when they cannot.
+ */
 function tightest(rows: readonly Row[]): Row[] {
-  const best = new Map<string, Row>();
-  const contradictions: Row[] = [];
+  const kept: { row: Row; scale: number }[] = [];
   for (const row of rows) {
     const scale = row.factors.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
     if (scale === 0) {
-      if (row.limit < -SLIP) contradictions.push(row);
+      if (row.limit < -SLIP) kept.push({ row, scale: 0 });
       continue;
     }
-    const key = row.factors.map((value) => value / scale).join();
-    const other = best.get(key);
-    if (!other || stricter(row, scale, other)) best.set(key, row);
+    const index = kept.findIndex((other) => alike(row, scale, other.row, other.scale));
+    const other = kept[index];
+    if (!other) kept.push({ row, scale });
+    else if (stricter(row, scale, other.row, other.scale)) kept[index] = { row, scale };
   }
-  return [...best.values(), ...contradictions];
+  return kept.map(({ row }) => row);
 }
 
-function stricter(row: Row, scale: number, other: Row): boolean {
-  const otherScale = other.factors.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+function alike(row: Row, scale: number, other: Row, otherScale: number): boolean {
+  if (otherScale === 0) return false;
+  const { factors } = row;
+  for (let at = 0; at < factors.length; at++) {
+    if (factor(row, at) * otherScale !== factor(other, at) * scale) return false;
+  }
+  return true;
+}
+
+function stricter(row: Row, scale: number, other: Row, otherScale: number): boolean {
   const difference = row.limit / scale - other.limit / otherScale;
-  return difference < 0 || (difference === 0 && row.shares.size < other.shares.size);
+  return difference < 0 || (difference === 0 && row.size < other.size);
 }

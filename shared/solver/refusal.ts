@@ -2,7 +2,7 @@ import type { Measure } from '../lengths/length-schema.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Bound, BoundKind } from './bounds.ts';
-import type { Row } from './eliminate.ts';
+import { type Row, sharesOf } from './eliminate.ts';
 import type { Misfit } from './solve-folder.ts';
 
 /** One bound that cannot be met, and by how much. */
@@ -30,7 +30,7 @@ export const shortagesOf = (misfit: Misfit, measure: Measure): readonly Shortage
   misfit.contradictions.map((row) => shortageOf(row, measure));
 
 function named(row: Row): Bound {
-  const bound = [...row.shares.keys()].toSorted(
+  const bound = [...sharesOf(row).keys()].toSorted(
     (one, other) => naming.indexOf(one.kind) - naming.indexOf(other.kind),
   )[0];
   if (!bound) throw new Error('a contradiction has no bounds');
@@ -38,13 +38,13 @@ function named(row: Row): Bound {
 }
 
 /** How far a bound would have to give way, in whole nanometres. */
-const shortfallOf = (row: Row, bound: Bound): Nm => Math.ceil(-row.limit / (row.shares.get(bound) ?? 1));
+const shortfallOf = (row: Row, bound: Bound): Nm => Math.ceil(-row.limit / (sharesOf(row).get(bound) ?? 1));
 
 function shortageOf(row: Row, measure: Measure): Shortage {
   const bound = named(row);
   const shortfall = shortfallOf(row, bound);
   const show = (length: Nm) => describeLength(length, measure);
-  const others = [...row.shares.keys()].filter((other) => other !== bound);
+  const others = [...sharesOf(row).keys()].filter((other) => other !== bound);
   const given = others.find((other) => other.kind === 'given');
   const because = [...new Set(others.map((other) => other.why))].join(', and ');
   const need =

@@ -1,6 +1,6 @@
 import type { Nm } from '../lengths/nanometres.ts';
 import type { Bound, Range, Unknown } from './bounds.ts';
-import { eliminate, type Row } from './eliminate.ts';
+import { eliminate, type Row, sharesOf } from './eliminate.ts';
 import { snap } from './snap.ts';
 
 /** How one unknown got its value. */
@@ -73,13 +73,14 @@ function settleOne(
   grid: Nm,
 ): Settled {
   const wish = unknown.wish(range, known);
-  const given = [...(floor?.shares.keys() ?? [])].find((bound) => bound.kind === 'given');
   const pinned = Math.ceil(range.least) >= Math.floor(range.most);
+  const given =
+    pinned && floor ? [...sharesOf(floor).keys()].find(({ kind }) => kind === 'given') : undefined;
   const { value, onGrid } = pinned
     ? { value: Math.ceil(range.least), onGrid: grid <= 0 || Math.ceil(range.least) % grid === 0 }
     : snap(wish, range, grid);
   const base = { name: unknown.name, value, range, onGrid };
-  if (pinned && given) return { ...base, why: given.why, decidedBy: 'given' };
+  if (given) return { ...base, why: given.why, decidedBy: 'given' };
   const limit = value > wish.value ? floor : value < wish.value ? ceiling : undefined;
   const clipped = wish.value < range.least || wish.value > range.most || pinned;
   if (limit && clipped) return { ...base, why: whyOf(limit), decidedBy: 'bound' };
@@ -88,5 +89,5 @@ function settleOne(
 
 /** The reasons behind a row, strongest share first, as one clause. */
 export function whyOf(row: Row): string {
-  return [...new Set([...row.shares.keys()].map((bound) => bound.why))].join(', and ');
+  return [...new Set([...sharesOf(row).keys()].map((bound) => bound.why))].join(', and ');
 }

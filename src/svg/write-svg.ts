@@ -28,5 +28,5 @@ function writeGroup(parent: Container, { id, title, attributes, paths, groups }:
 }
 
 function describe(parent: Container, name: 'title' | 'desc', text: string): void {
-  parent.element(name).words(text);
+  parent.element(name).node.textContent = text;
 }
