@@ -21,6 +21,9 @@ export interface Elimination {
 /** Half a nanometre: lengths are whole, so less than this is rounding in the arithmetic. */
 const SLIP = 0.5;
 
+/** A share of a factor; far above rounding, far below the factors that bounds have. */
+const CANCELLED = 1e-9;
+
 /**
  * Fourier-Motzkin elimination, last unknown first. Afterwards unknowns can be chosen first to last, each
  * anywhere within its rows, and the rest still have a solution. Exact while factors are sums of powers of two.
@@ -65,11 +68,17 @@ function add(above: Row, below: Row, index: number): Row {
   const a = 1 / factor(above, index);
   const b = -1 / factor(below, index);
   return {
-    factors: above.factors.map((value, at) => (at === index ? 0 : value * a + factor(below, at) * b)),
+    factors: above.factors.map((value, at) => (at === index ? 0 : sum(value * a, factor(below, at) * b))),
     limit: above.limit * a + below.limit * b,
     size: above.size + below.size,
     origin: [above, a, below, b],
   };
+}
+
+/** A sum that is zero where the two cancel but for rounding: a factor that small would be taken for a real one. */
+function sum(one: number, other: number): number {
+  const total = one + other;
+  return Math.abs(total) < CANCELLED * Math.abs(one) ? 0 : total;
 }
 
 /**

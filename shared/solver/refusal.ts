@@ -2,7 +2,7 @@ import type { Measure } from '../lengths/length-schema.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Bound, BoundKind } from './bounds.ts';
-import { type Row, sharesOf } from './eliminate.ts';
+import { eliminate, type Row, sharesOf } from './eliminate.ts';
 import type { Misfit } from './solve-folder.ts';
 
 /** One bound that cannot be met, and by how much. */
@@ -13,8 +13,14 @@ export interface Shortage {
   readonly message: string;
 }
 
-/** Which bound of a contradiction to name: what a maker would change first stands last. */
-const naming: readonly BoundKind[] = ['room', 'fit', 'form', 'given'];
+/**
+ * The order in which bounds are laid down. Each kind is held against those before it, so that a shortfall of
+ * the sheet never hides that the spec contradicts itself.
+ */
+const kinds: readonly BoundKind[] = ['given', 'form', 'fit', 'room'];
+
+/** More contradictions than this are not told apart. */
+const MOST_SHORTAGES = 12;
 
 /** The arrangement that comes nearest to folding. */
 export function nearest(misfits: readonly Misfit[]): Misfit {
@@ -25,13 +31,31 @@ export function nearest(misfits: readonly Misfit[]): Misfit {
   return best;
 }
 
-/** Why an arrangement cannot be folded, one entry for each contradiction. */
-export const shortagesOf = (misfit: Misfit, measure: Measure): readonly Shortage[] =>
-  misfit.contradictions.map((row) => shortageOf(row, measure));
+/** Why an arrangement cannot be folded: bounds which, had each given way by its shortfall, would let it fold. */
+export function shortagesOf({ bounds, unknownNames }: Misfit, measure: Measure): readonly Shortage[] {
+  const shortages: Shortage[] = [];
+  let laid: Bound[] = [];
+  for (const kind of kinds) {
+    laid = [...laid, ...bounds.filter((bound) => bound.kind === kind)];
+    while (shortages.length < MOST_SHORTAGES) {
+      const row = worstOf(eliminate(laid, unknownNames).contradictions);
+      if (!row) break;
+      const bound = named(row);
+      const shortfall = shortfallOf(row, bound);
+      shortages.push(shortageOf(row, bound, shortfall, measure));
+      laid = laid.map((one) => (one === bound ? { ...one, limit: one.limit + shortfall } : one));
+    }
+  }
+  return shortages;
+}
 
+const worstOf = (rows: readonly Row[]): Row | undefined =>
+  rows.toSorted((one, other) => shortfallOf(other, named(other)) - shortfallOf(one, named(one)))[0];
+
+/** The bound of a contradiction that was laid down last. */
 function named(row: Row): Bound {
   const bound = [...sharesOf(row).keys()].toSorted(
-    (one, other) => naming.indexOf(one.kind) - naming.indexOf(other.kind),
+    (one, other) => kinds.indexOf(other.kind) - kinds.indexOf(one.kind),
   )[0];
   if (!bound) throw new Error('a contradiction has no bounds');
   return bound;
@@ -40,9 +64,7 @@ function named(row: Row): Bound {
 /** How far a bound would have to give way, in whole nanometres. */
 const shortfallOf = (row: Row, bound: Bound): Nm => Math.ceil(-row.limit / (sharesOf(row).get(bound) ?? 1));
 
-function shortageOf(row: Row, measure: Measure): Shortage {
-  const bound = named(row);
-  const shortfall = shortfallOf(row, bound);
+function shortageOf(row: Row, bound: Bound, shortfall: Nm, measure: Measure): Shortage {
   const show = (length: Nm) => describeLength(length, measure);
   const others = [...sharesOf(row).keys()].filter((other) => other !== bound);
   const given = others.find((other) => other.kind === 'given');
@@ -53,7 +75,7 @@ function shortageOf(row: Row, measure: Measure): Shortage {
       : `${bound.name}: at least ${show(-bound.limit)} are needed and ${show(-bound.limit - shortfall)} are possible`;
   return {
     bound: bound.name,
-    path: given?.path ?? bound.path ?? '',
+    path: (bound.kind === 'room' ? bound.path : given?.path) ?? bound.path ?? '',
     shortfall,
     message: `${need}, ${show(shortfall)} too little${because === '' ? '' : `, because ${because}`}`,
   };

@@ -6,6 +6,7 @@ import type { FolderSpec } from '../spec/folder-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Dimensions, Style } from '../styles/style.ts';
 import { arrangementsOn } from './arrangements.ts';
+import type { Bound } from './bounds.ts';
 import { demandOf, type Load, loadOf } from './demand.ts';
 import type { Row } from './eliminate.ts';
 import { largestThat } from './largest-that.ts';
@@ -16,6 +17,8 @@ import { type Sheet, sheetsOf } from './sheets.ts';
 /** An arrangement that cannot be folded, with the sums of bounds that rule it out. */
 export interface Misfit {
   readonly arrangement: Arrangement;
+  readonly unknownNames: readonly string[];
+  readonly bounds: readonly Bound[];
   readonly contradictions: readonly Row[];
 }
 
@@ -96,7 +99,10 @@ function attempt(
     prefer,
   });
   const outcome = settle(unknowns, bounds, grid);
-  if (!outcome.ok) return { arrangement, contradictions: outcome.contradictions };
+  if (!outcome.ok) {
+    const unknownNames = unknowns.map(({ name }) => name);
+    return { arrangement, unknownNames, bounds, contradictions: outcome.contradictions };
+  }
   const dimensions = style.dimensions(outcome.values);
   const blank = style.blank(dimensions);
   const onSheet = rooms[0] ?? blank;
