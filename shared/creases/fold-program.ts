@@ -15,6 +15,7 @@ export interface Panel {
  * start; `away` turns it under.
  */
 export interface FoldStep {
+  readonly kind: 'fold';
   readonly name: string;
   readonly line: Line;
   /** Any point on the side that moves. */
@@ -24,13 +25,24 @@ export interface FoldStep {
   readonly angle: 180 | 90;
 }
 
+/** Layers that are slipped past others without a fold: all of one panel goes directly above or below another. */
+export interface TuckStep {
+  readonly kind: 'tuck';
+  readonly name: string;
+  readonly panel: string;
+  readonly to: 'above' | 'below';
+  readonly of: string;
+}
+
+export type Step = FoldStep | TuckStep;
+
 /**
- * How a blank is folded: its outline, its panels and its folds in order. No crease letter is written here:
+ * How a blank is folded: its outline, its panels and its steps in order. No crease letter is written here:
  * which way each layer bends follows from the folds before it.
  */
 export interface FoldProgram {
   /** Corners of the blank in order, a convex polygon. */
   readonly outline: readonly Point[];
   readonly panels: readonly Panel[];
-  readonly steps: readonly FoldStep[];
+  readonly steps: readonly Step[];
 }

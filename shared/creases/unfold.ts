@@ -44,7 +44,7 @@ export function unfold(program: FoldProgram): CreasePattern {
     { corners: program.outline, creases: program.outline.map(() => border), lies: identity },
   ];
   for (const [index, step] of program.steps.entries()) {
-    pieces = pieces.flatMap((piece) => foldPiece(piece, step, index));
+    if (step.kind === 'fold') pieces = pieces.flatMap((piece) => foldPiece(piece, step, index));
   }
   return gather(pieces, program);
 }

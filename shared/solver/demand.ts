@@ -32,7 +32,7 @@ export function loadOf(contents: Contents, style: Style<FolderSpec>, sheet: Shee
   const holds =
     spine === undefined
       ? undefined
-      : Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets);
+      : Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets.length);
   return {
     itemName: contents.envelope ? 'envelope' : 'card',
     item: extent(contents.envelope ?? contents.item),
@@ -50,7 +50,7 @@ export function demandOf(load: Load, turned: boolean, style: Style<FolderSpec>, 
     width: turned ? height : width,
     height: turned ? width : height,
     inPocket: load.perPocket * load.set,
-    stack: load.perPocket * style.pockets * load.set,
+    stack: load.perPocket * style.pockets.length * load.set,
     easeAcross: spec.ease?.across ?? defaults.easeAcross,
     easeAlong: spec.ease?.along ?? defaults.easeAlong,
   };

@@ -50,7 +50,7 @@ function fitting(plan: Plan, pair: Pair): Fitting | undefined {
   const height = pocket.height - (spec.ease?.along ?? defaults.easeAlong);
   const binding = bindingOf(style, arrangement.sheet, spec);
   const spine = style.givenSpine(spec) ?? dimensions.spine ?? 0;
-  const bySpine = Math.floor(setsThatFit(spine, set, binding) / style.pockets);
+  const bySpine = Math.floor(setsThatFit(spine, set, binding) / style.pockets.length);
   const outer = pair.envelope ?? pair.item;
   const ways = [false, true].map((turned) => {
     const [across, along] = turned ? [outer.height, outer.width] : [outer.width, outer.height];

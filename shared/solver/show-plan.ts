@@ -104,10 +104,10 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
       ...extent(load.item),
       turned: arrangement.itemTurned,
       perPocket: load.perPocket,
-      pockets: style.pockets,
+      pockets: style.pockets.length,
       setThickness: showLength(load.set),
-      stackThickness: showLength(load.set * load.perPocket * style.pockets),
-      spineHolds: Math.floor(setsThatFit(dimensions.spine ?? 0, load.set, binding) / style.pockets),
+      stackThickness: showLength(load.set * load.perPocket * style.pockets.length),
+      spineHolds: Math.floor(setsThatFit(dimensions.spine ?? 0, load.set, binding) / style.pockets.length),
     },
   };
 }

@@ -1,4 +1,5 @@
 import type { FoldProgram } from '../creases/fold-program.ts';
+import type { PocketPlace } from '../folding/pockets.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import type { Bound, Unknown } from '../solver/bounds.ts';
 
@@ -58,7 +59,7 @@ export interface Style<Spec> {
   readonly summary: string;
   readonly dimensionNames: readonly DimensionName[];
   /** Pockets that share the contents. */
-  readonly pockets: number;
+  readonly pockets: readonly PocketPlace[];
   /** Layers of the sheet between the two outer faces of the closed folder, where the stack lies. */
   readonly layers: number;
   /** The spine that the spec fixes, if it does: it decides how many sets fit. */
@@ -69,6 +70,8 @@ export interface Style<Spec> {
   blank(dimensions: Dimensions): { readonly width: Nm; readonly height: Nm };
   /** Outer size of the folder when closed, without its thickness. */
   closed(dimensions: Dimensions): { readonly width: Nm; readonly height: Nm };
+  /** Outer size of the folded form while it still lies flat. */
+  flat(dimensions: Dimensions): { readonly width: Nm; readonly height: Nm };
   /** Inside of one pocket, as far as an item may reach. */
   pocket(dimensions: Dimensions): { readonly width: Nm; readonly height: Nm };
   /** How far the proportions are from the style's own; 0 is ideal, 1 is poor. */

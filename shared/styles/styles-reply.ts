@@ -23,6 +23,6 @@ export const showStyle = <Spec>({ name, title, summary, pockets, dimensionNames 
   name,
   title,
   summary,
-  pockets,
+  pockets: pockets.length,
   dimensions: [...dimensionNames],
 });

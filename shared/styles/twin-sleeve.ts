@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { spineFor } from '../contents/stack.ts';
-import type { FoldProgram, FoldStep, Panel } from '../creases/fold-program.ts';
+import type { FoldProgram, FoldStep, Panel, TuckStep } from '../creases/fold-program.ts';
+import type { PocketPlace } from '../folding/pockets.ts';
 import { length, withUnits } from '../lengths/length-schema.ts';
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, exactly, type Unknown } from '../solver/bounds.ts';
@@ -42,6 +43,10 @@ export const twinSleeveSpec = withUnits({
       }),
     })
     .optional(),
+  seam: z.enum(['tucked', 'flat']).optional().meta({
+    description:
+      'Whether the hems of the two flaps are slipped into each other at the ends (the default), or the bottom flap just lies over the top flap.',
+  }),
   corners: z
     .enum(['folded', 'mitred'])
     .optional()
@@ -323,6 +328,20 @@ function panels(d: Dimensions): Panel[] {
   });
 }
 
+/** At each end the hems of the two flaps are slipped into each other, which holds the seam while it is glued. */
+function tucks(spec: TwinSleeveSpec): TuckStep[] {
+  if (spec.seam === 'flat') return [];
+  return ['left hem', 'right hem'].map((hem) => ({
+    kind: 'tuck',
+    name: `tuck at the ${hem}`,
+    // Hems turned out lie over their flap, so the top flap's closes over the bottom flap; turned in, the
+    // bottom flap's hem lies under it and goes under the top flap.
+    ...(spec.hem?.turn === 'in'
+      ? { panel: `bottom flap, ${hem}`, to: 'below', of: `top flap, ${hem}` }
+      : { panel: `top flap, ${hem}`, to: 'above', of: `bottom flap, ${hem}` }),
+  }));
+}
+
 function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
   const { width, height } = blank(d);
   const hem = at(d, h);
@@ -331,6 +350,7 @@ function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
   const vertical = (x: number) => ({ from: point(x, 0), to: point(x, height) });
   const horizontal = (y: number) => ({ from: point(0, y), to: point(width, y) });
   const fold = (name: string, rest: Pick<FoldStep, 'line' | 'moving'> & Partial<FoldStep>): FoldStep => ({
+    kind: 'fold',
     name,
     direction: 'toward',
     angle: 180,
@@ -362,6 +382,7 @@ function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
       fold('right hem', { line: vertical(width - hem), moving: point(width, height / 2), direction: turn }),
       fold('top flap', { line: horizontal(at(d, t)), moving: point(width / 2, 0) }),
       fold('bottom flap', { line: horizontal(bottomFold), moving: point(width / 2, height) }),
+      ...tucks(spec),
       fold('spine at the front', { line: vertical(firstSpine), moving: point(0, height / 2), angle: 90 }),
       fold('spine at the back', {
         line: vertical(secondSpine),
@@ -372,6 +393,17 @@ function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
   };
 }
 
+function pocket(cover: 'front' | 'back', end: 'left' | 'right'): PocketPlace {
+  const flaps = ['top flap', 'bottom flap'];
+  return {
+    name: `${cover} pocket`,
+    panel: cover,
+    behind: [`${end} hem`],
+    front: flaps.flatMap((flap) => [`${flap}, ${cover}`, `${flap}, ${end} hem`]),
+    mouth: end,
+  };
+}
+
 /** The first style: a hemmed sleeve that folds on a spine into a book with two pockets. */
 export const twinSleeve: Style<TwinSleeveSpec> = {
   name: 'twin-sleeve',
@@ -379,7 +411,7 @@ export const twinSleeve: Style<TwinSleeveSpec> = {
   summary:
     'One rectangle becomes a flat sleeve, hemmed at its two open ends, and folds on a spine into a book with two pockets.',
   dimensionNames,
-  pockets: 2,
+  pockets: [pocket('front', 'left'), pocket('back', 'right')],
   layers: 6,
   givenSpine: (spec) => spec.dimensions?.spine,
   model: (spec, situation): Model => ({
@@ -394,6 +426,7 @@ export const twinSleeve: Style<TwinSleeveSpec> = {
   dimensions: (values) => ({ ...values, [b]: at(values, H) + at(values, o) - at(values, t) }),
   blank,
   closed: (d) => ({ width: at(d, W), height: at(d, H) }),
+  flat: (d) => ({ width: 2 * at(d, W) + at(d, S), height: at(d, H) }),
   pocket: (d) => ({ width: at(d, W), height: at(d, H) }),
   oddness: (d) =>
     Math.abs(at(d, h) / at(d, W) - practice.hemShare) + Math.abs(at(d, t) / at(d, H) - practice.topFlapShare),

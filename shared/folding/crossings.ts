@@ -1,0 +1,101 @@
+import type { Point } from '../geometry/plane.ts';
+import { type FlatFace, shareInside, TOUCH } from './flat-faces.ts';
+import type { Joint } from './joints.ts';
+
+/** Two pieces of paper that would have to pass through each other, or a crease bent the wrong way. */
+export interface Crossing {
+  readonly rule: 'letter' | 'taco-tortilla' | 'taco-taco' | 'tortilla-tortilla';
+  readonly message: string;
+  readonly faces: readonly number[];
+}
+
+/**
+ * Everything that a layer order gets wrong, by the conditions of Justin (1997) as named by Bern & Hayes and
+ * later writers: a layer must not lie between two that are joined by a fold which it crosses, two folds on
+ * one line must not interleave, and layers that run straight on keep their order. A single stacking order is
+ * transitive by itself.
+ */
+export function crossings(joints: readonly Joint[], faces: readonly FlatFace[]): readonly Crossing[] {
+  return [
+    ...joints.flatMap(wrongLetter),
+    ...joints.flatMap((joint) => cutThrough(joint, faces)),
+    ...pairsOnOneLine(joints).flatMap(([one, other]) => interleaved(one, other)),
+  ];
+}
+
+/** A valley puts the face beyond it above, seen from the inside face; below where the paper lies turned over. */
+function wrongLetter({ edge, one, other, folded }: Joint): Crossing[] {
+  if (!folded) return [];
+  const above = (edge.letter === 'V') !== one.turned;
+  if (above === other.height > one.height) return [];
+  const message = `the crease between ${one.panel} and ${other.panel} is bent against its letter ${edge.letter}`;
+  return [{ rule: 'letter', message, faces: [one.index, other.index] }];
+}
+
+function cutThrough({ from, to, one, other, folded }: Joint, faces: readonly FlatFace[]): Crossing[] {
+  const low = Math.min(one.height, other.height);
+  const high = Math.max(one.height, other.height);
+  if (!folded || high - low < 2) return [];
+  return faces.flatMap((face) => {
+    if (face.height <= low || face.height >= high) return [];
+    const share = shareInside(face, from, to);
+    if (!share || (share[1] - share[0]) * Math.hypot(to.x - from.x, to.y - from.y) <= TOUCH) return [];
+    const message = `${face.panel} lies between ${one.panel} and ${other.panel}, across the fold that joins them`;
+    return [{ rule: 'taco-tortilla' as const, message, faces: [face.index, one.index, other.index] }];
+  });
+}
+
+function pairsOnOneLine(joints: readonly Joint[]): (readonly [Joint, Joint])[] {
+  return joints.flatMap((one, index) =>
+    joints.slice(index + 1).flatMap((other) => (overlap(one, other) ? [[one, other] as const] : [])),
+  );
+}
+
+/** Whether two joints lie on each other along more than a point. */
+function overlap(one: Joint, other: Joint): boolean {
+  const [dx, dy] = [one.to.x - one.from.x, one.to.y - one.from.y];
+  const length = Math.hypot(dx, dy);
+  const off = (p: Point) => Math.abs((dx * (p.y - one.from.y) - dy * (p.x - one.from.x)) / length);
+  if (off(other.from) > TOUCH || off(other.to) > TOUCH) return false;
+  const along = (p: Point) => (dx * (p.x - one.from.x) + dy * (p.y - one.from.y)) / length;
+  const [a, b] = [along(other.from), along(other.to)];
+  return Math.min(length, Math.max(a, b)) - Math.max(0, Math.min(a, b)) > TOUCH;
+}
+
+/** On which side of a joint's line, seen along the first one, a face lies: 1 or -1. */
+function sideOf({ from, to }: Joint, { corners }: FlatFace): number {
+  let sum = 0;
+  for (const corner of corners)
+    sum += (to.x - from.x) * (corner.y - from.y) - (to.y - from.y) * (corner.x - from.x);
+  return Math.sign(sum);
+}
+
+function interleaved(one: Joint, other: Joint): Crossing[] {
+  const faces = [one.one, one.other, other.one, other.other].map(({ index }) => index);
+  const fault = (rule: Crossing['rule'], what: string): Crossing[] => [
+    { rule, faces, message: `${namesOf(one)} and ${namesOf(other)} ${what}` },
+  ];
+  if (one.folded && other.folded) {
+    const sameSide = sideOf(one, one.one) === sideOf(one, other.one);
+    return sameSide && interleave(one, other) ? fault('taco-taco', 'are folded into each other') : [];
+  }
+  if (one.folded !== other.folded) {
+    const [fold, run] = one.folded ? [one, other] : [other, one];
+    const inside = sideOf(fold, run.one) === sideOf(fold, fold.one) ? run.one : run.other;
+    return between(fold, inside)
+      ? fault('taco-tortilla', 'cross: one is folded where the other runs on')
+      : [];
+  }
+  const [a, b] = [one.one, one.other];
+  const [c, d] =
+    sideOf(one, other.one) === sideOf(one, a) ? [other.one, other.other] : [other.other, other.one];
+  return a.height > c.height === b.height > d.height ? [] : fault('tortilla-tortilla', 'change places');
+}
+
+const namesOf = ({ one, other }: Joint): string => `${one.panel} with ${other.panel}`;
+
+const between = ({ one, other }: Joint, { height }: FlatFace): boolean =>
+  height > Math.min(one.height, other.height) && height < Math.max(one.height, other.height);
+
+const interleave = (one: Joint, other: Joint): boolean =>
+  between(one, other.one) !== between(one, other.other);

@@ -1,0 +1,130 @@
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import type { FoldProgram } from '../creases/fold-program.ts';
+import { move } from '../geometry/plane.ts';
+import { crossings } from './crossings.ts';
+import { facesAcross } from './faces-across.ts';
+import { boxOf, type FlatFace, flatFaces } from './flat-faces.ts';
+import { type FlatForm, foldInSteps } from './fold-in-steps.ts';
+import { foldRigid } from './fold-rigid.ts';
+import { jointsOf } from './joints.ts';
+import { type Pocket, type PocketPlace, pocketIn } from './pockets.ts';
+import { vertexFaults } from './vertices.ts';
+
+/** What a plan promises of its folded form, in nanometres. */
+export interface Promised {
+  /** Of the flat sleeve, before the spine is bent. */
+  readonly flat: { readonly width: number; readonly height: number };
+  readonly pockets: readonly PocketPlace[];
+}
+
+/** One thing that the folded form was held against. */
+export interface Check {
+  readonly name: string;
+  readonly holds: boolean;
+  readonly message: string;
+}
+
+/** The folded form of a crease pattern and what was proved of it. */
+export interface Proof {
+  readonly checks: readonly Check[];
+  readonly holds: boolean;
+  /** Nanometres by which two ways of folding the same pattern disagree. */
+  readonly residual: number;
+  readonly forms: readonly FlatForm[];
+  readonly faces: readonly FlatFace[];
+  readonly pockets: readonly Pocket[];
+}
+
+/** Two ways of folding may differ by this much, in nanometres: rounding over a few dozen motions. */
+const CLOSURE = 1;
+
+/** A folded size may differ from the promised one by this much, in nanometres. */
+const SIZE_SLIP = 2;
+
+/**
+ * Folds a pattern twice, once by its steps and once from its letters alone, and holds the result against
+ * what was promised. A failing check means that the pattern must not be drawn.
+ */
+export function prove(pattern: CreasePattern, program: FoldProgram, promised: Promised): Proof {
+  const forms = foldInSteps(pattern, program);
+  const last = forms.at(-1);
+  if (!last) throw new Error('a program without steps has no folded form');
+  const faces = flatFaces(pattern, last);
+  const neighbours = facesAcross(pattern);
+  const joints = jointsOf(pattern, neighbours, faces);
+  const root = Math.max(0, last.lies.findIndex(isStill));
+  const rigid = foldRigid(pattern, neighbours, root, ({ foldAngle }) =>
+    Math.abs(foldAngle) === 180 ? foldAngle : 0,
+  );
+  const residual = Math.max(rigid.residual, disagreement(pattern, last, rigid.vertices));
+  const box = boxOf(faces.flatMap(({ corners }) => corners));
+  const pockets = promised.pockets.map((place) => pocketIn(place, joints, faces));
+  const checks = [
+    check('graph', rigid.faults, 'every face hangs together'),
+    check(
+      'closure',
+      residual <= CLOSURE ? [] : [`two ways round the sheet miss each other by ${residual / 1e6} mm`],
+      'every way round the sheet leads to the same place',
+    ),
+    check(
+      'vertices',
+      vertexFaults(pattern).map(({ message }) => message),
+      'Kawasaki and Maekawa hold at every vertex',
+    ),
+    check(
+      'layers',
+      crossings(joints, faces).map(({ message }) => message),
+      'no layer passes through another',
+    ),
+    check('size', sizeFaults(box, promised), 'the folded outline has the promised size'),
+    check(
+      'pockets',
+      pockets.flatMap(({ faults }) => faults),
+      'every pocket is closed above and below and open at its mouth',
+    ),
+  ];
+  return {
+    checks,
+    holds: checks.every(({ holds }) => holds),
+    residual,
+    forms,
+    faces,
+    pockets,
+  };
+}
+
+const isStill = ({ a, b, c, d, tx, ty }: FlatForm['lies'][number]): boolean =>
+  a === 1 && b === 0 && c === 0 && d === 1 && tx === 0 && ty === 0;
+
+const check = (name: string, faults: readonly string[], fine: string): Check => ({
+  name,
+  holds: faults.length === 0,
+  message: faults.length === 0 ? fine : [...new Set(faults)].slice(0, 3).join('; '),
+});
+
+function disagreement(
+  { faces, vertices }: CreasePattern,
+  { lies }: FlatForm,
+  folded: readonly { x: number; y: number; z: number }[],
+): number {
+  let most = 0;
+  for (const [index, face] of faces.entries()) {
+    for (const corner of face.vertices) {
+      const [point, motion, there] = [vertices[corner], lies[index], folded[corner]];
+      if (!point || !motion || !there) continue;
+      const here = move(motion, point);
+      most = Math.max(most, Math.hypot(here.x - there.x, here.y - there.y, there.z));
+    }
+  }
+  return most;
+}
+
+function sizeFaults(box: ReturnType<typeof boxOf>, { flat }: Promised): string[] {
+  const [width, height] = [box.right - box.left, box.bottom - box.top];
+  const off = Math.max(Math.abs(width - flat.width), Math.abs(height - flat.height));
+  return off <= SIZE_SLIP
+    ? []
+    : [
+        `the folded outline is ${width / 1e6} by ${height / 1e6} mm instead of ${flat.width / 1e6} by ${flat.height / 1e6} mm`,
+      ];
+}
