@@ -18,6 +18,10 @@ export function proofOf(plan: Plan): Folded {
   const style = styleOf(plan.spec);
   const program = style.program(plan.spec, plan.dimensions);
   const pattern = unfold(program);
-  const promised = { flat: style.flat(plan.dimensions), pockets: style.pockets };
+  const promised = {
+    flat: style.flat(plan.dimensions),
+    pockets: style.pockets,
+    layersAtSpine: style.layers,
+  };
   return { plan, program, pattern, proof: prove(pattern, program, promised) };
 }

@@ -8,6 +8,8 @@ import { type FlatForm, foldInSteps } from './fold-in-steps.ts';
 import { foldRigid } from './fold-rigid.ts';
 import { jointsOf } from './joints.ts';
 import { type Pocket, type PocketPlace, pocketIn } from './pockets.ts';
+import { type Spot, spotsOf } from './spots.ts';
+import { type ClosedLayers, closedLayers } from './thickness.ts';
 import { vertexFaults } from './vertices.ts';
 
 /** What a plan promises of its folded form, in nanometres. */
@@ -15,6 +17,8 @@ export interface Promised {
   /** Of the flat sleeve, before the spine is bent. */
   readonly flat: { readonly width: number; readonly height: number };
   readonly pockets: readonly PocketPlace[];
+  /** Layers of the sheet that the spine was sized for. */
+  readonly layersAtSpine: number;
 }
 
 /** One thing that the folded form was held against. */
@@ -33,6 +37,8 @@ export interface Proof {
   readonly forms: readonly FlatForm[];
   readonly faces: readonly FlatFace[];
   readonly pockets: readonly Pocket[];
+  readonly spots: readonly Spot[];
+  readonly layers: ClosedLayers;
 }
 
 /** Two ways of folding may differ by this much, in nanometres: rounding over a few dozen motions. */
@@ -58,6 +64,8 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
   );
   const residual = Math.max(rigid.residual, disagreement(pattern, last, rigid.vertices));
   const box = boxOf(faces.flatMap(({ corners }) => corners));
+  const spots = spotsOf(faces);
+  const layers = closedLayers(pattern, spots);
   const pockets = promised.pockets.map((place) => pocketIn(place, joints, faces));
   const checks = [
     check('graph', rigid.faults, 'every face hangs together'),
@@ -82,6 +90,13 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
       pockets.flatMap(({ faults }) => faults),
       'every pocket is closed above and below and open at its mouth',
     ),
+    check(
+      'spine',
+      layers.atSpine <= promised.layersAtSpine
+        ? []
+        : [`${layers.atSpine} layers meet beside the spine, which has room for ${promised.layersAtSpine}`],
+      'the closed folder fits its spine',
+    ),
   ];
   return {
     checks,
@@ -90,6 +105,8 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     forms,
     faces,
     pockets,
+    spots,
+    layers,
   };
 }
 

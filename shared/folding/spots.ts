@@ -4,6 +4,9 @@ import { covers, type FlatFace } from './flat-faces.ts';
 export interface Spot {
   readonly x: number;
   readonly y: number;
+  /** Left and right side of the cell that it is in. */
+  readonly left: number;
+  readonly right: number;
   /** Square millimetres that it stands for. */
   readonly area: number;
   /** The faces there, from the lowest layer to the one nearest to the viewer. */
@@ -36,7 +39,7 @@ export function spotsOf(faces: readonly FlatFace[]): readonly Spot[] {
       for (const [across, down] of triangles) {
         const [x, y] = [left + width * across, top + height * down];
         const stack = there.filter((face) => covers(face, x, y));
-        if (stack.length > 0) spots.push({ x, y, area, stack });
+        if (stack.length > 0) spots.push({ x, y, left, right: left + width, area, stack });
       }
     }
   }

@@ -1,4 +1,5 @@
 import type { Nm } from '../lengths/nanometres.ts';
+import { usualFoldFactor } from '../paper/fold-allowance.ts';
 import { caliperOf, type KnownCaliper } from '../paper/paper-thickness.ts';
 import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
@@ -12,6 +13,9 @@ export interface Sheet {
   readonly height: Nm;
   readonly paper: KnownCaliper;
   readonly oneWay: boolean;
+  /** How the two prints run to each other, if the spec says. */
+  readonly printPair: 'same-way' | 'head-to-foot' | undefined;
+  readonly foldFactor: number;
   readonly turned: boolean | undefined;
   /** JSON Pointer of the spec member that names it; absent for a sheet from the catalogue. */
   readonly path?: string;
@@ -48,6 +52,8 @@ function ownSheet(stock: Stock, path: string): Sheet {
     ...extent(stock),
     paper: caliperOf(stock),
     oneWay: stock.oneWay ?? false,
+    printPair: stock.printPair,
+    foldFactor: stock.foldFactor ?? usualFoldFactor,
     turned: stock.oneWay === true ? (stock.turned ?? false) : stock.turned,
     path,
   };
@@ -63,6 +69,8 @@ export function listedSheets(): readonly Sheet[] {
       height: size.height,
       paper: caliperOf({}),
       oneWay: false,
+      printPair: undefined,
+      foldFactor: usualFoldFactor,
       turned: undefined,
     }))
     .toSorted((one, other) => one.width * one.height - other.width * other.height);

@@ -2,6 +2,7 @@ import { MOST_PER_POCKET } from '../contents/contents-schema.ts';
 import { contentsDefaults } from '../contents/defaults.ts';
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { areaMm2 } from '../lengths/show-length.ts';
+import { allowanceIn } from '../paper/fold-allowance.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Dimensions, Style } from '../styles/style.ts';
@@ -96,6 +97,7 @@ function attempt(
     caliper: sheet.paper.caliper,
     glueWidth: spec.glue?.width ?? usualGlue,
     spineEase: spec.ease?.spine ?? contentsDefaults.spineEase,
+    foldLoss: allowanceIn(sheet, grid).entered,
     prefer,
   });
   const outcome = settle(unknowns, bounds, grid);

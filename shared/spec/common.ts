@@ -11,6 +11,14 @@ const sheet = rectangle('sheet', {
     .boolean()
     .optional()
     .meta({ description: 'The print has an up, and up runs along the height: the sheet is never turned.' }),
+  printPair: z.enum(['same-way', 'head-to-foot']).optional().meta({
+    description:
+      'How the two printed sides run to each other: both upright when the sheet is turned over left to right, or one on its head.',
+  }),
+  foldFactor: z.number().min(-0.2).max(1).optional().meta({
+    description:
+      'How much each fold takes from the panel that ends there, as a share of the caliper; default 0.5. A calibration strip measures it.',
+  }),
   turned: z.boolean().optional().meta({
     description: 'Whether the sheet is used turned by a quarter. Default: whichever serves better.',
   }),

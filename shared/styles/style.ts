@@ -32,6 +32,8 @@ export interface Situation {
   readonly caliper: Nm;
   readonly glueWidth: Nm;
   readonly spineEase: Nm;
+  /** What each fold takes from the panel that ends there; 0 where the grid is too coarse to tell. */
+  readonly foldLoss: Nm;
   readonly prefer: 'whole-sheet' | 'least-paper';
 }
 

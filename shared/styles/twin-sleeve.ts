@@ -193,10 +193,11 @@ function roomBounds(situation: Situation): Bound[] {
 }
 
 function fitBounds(situation: Situation): Bound[] {
-  const { demand, caliper, spineEase } = situation;
+  const { demand, caliper, spineEase, foldLoss } = situation;
   if (!demand) return [];
-  const across = demand.width + demand.easeAcross;
-  const along = demand.height + demand.inPocket + demand.easeAlong;
+  // a panel has a fold at both of its ends
+  const across = demand.width + demand.easeAcross + 2 * foldLoss;
+  const along = demand.height + demand.inPocket + demand.easeAlong + 2 * foldLoss;
   const spine = spineFor(demand.stack, { layers: twinSleeve.layers, caliper, ease: spineEase });
   const item = demand.itemName;
   return [
@@ -399,7 +400,7 @@ function pocket(cover: 'front' | 'back', end: 'left' | 'right'): PocketPlace {
     name: `${cover} pocket`,
     panel: cover,
     behind: [`${end} hem`],
-    front: flaps.flatMap((flap) => [`${flap}, ${cover}`, `${flap}, ${end} hem`]),
+    front: flaps.flatMap((flap) => [`${flap}, ${cover}`, `${flap}, ${end} hem`, `${flap}, spine`]),
     mouth: end,
   };
 }

@@ -40,7 +40,7 @@ export const folderCommands: readonly FolderCommand[] = [
     run: async (spec) => {
       const { sheetQuestion } = await import('../../shared/spec/folder-spec.ts');
       const { possibleFrom } = await import('../../shared/solver/possible.ts');
-      const { showPossible } = await import('../../shared/solver/show-plan.ts');
+      const { showPossible } = await import('../../shared/plan-reply/show-plan.ts');
       return asJson(showPossible(possibleFrom(readWith(sheetQuestion, spec))));
     },
   },

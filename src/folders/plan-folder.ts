@@ -1,20 +1,18 @@
-import { patternOf } from '../../shared/creases/pattern-of.ts';
+import type { PlanReply } from '../../shared/plan-reply/plan-reply.ts';
+import { showPlan } from '../../shared/plan-reply/show-plan.ts';
 import { alternativesTo } from '../../shared/solver/alternatives.ts';
 import { fittingsOf } from '../../shared/solver/fits.ts';
-import type { PlanReply } from '../../shared/solver/plan-reply.ts';
-import { showPlan } from '../../shared/solver/show-plan.ts';
 import type { FolderSpec } from '../../shared/spec/folder-spec.ts';
-import { solveOrRefuse } from './solve-or-refuse.ts';
+import { foldOrRefuse } from './fold-or-refuse.ts';
 
 /**
- * The plan for a spec with its reasons, slack, warnings and alternatives.
+ * The plan for a spec with its proof, reasons, slack, warnings and alternatives.
  * @throws CannotBeFolded
  */
 export function planFolder(spec: FolderSpec): PlanReply {
-  const plan = solveOrRefuse(spec);
-  return showPlan(plan, {
-    pattern: patternOf(plan),
-    alternatives: alternativesTo(plan),
-    fittings: spec.contents === undefined ? fittingsOf(plan) : undefined,
+  const folded = foldOrRefuse(spec);
+  return showPlan(folded, {
+    alternatives: alternativesTo(folded.plan),
+    fittings: spec.contents === undefined ? fittingsOf(folded.plan) : undefined,
   });
 }

@@ -1,8 +1,8 @@
 import { showLength } from '../../shared/lengths/show-length.ts';
+import { showRemedy } from '../../shared/plan-reply/show-plan.ts';
 import type { Plan } from '../../shared/solver/plan.ts';
 import { nearest, shortagesOf } from '../../shared/solver/refusal.ts';
 import { remediesFor } from '../../shared/solver/remedies.ts';
-import { showRemedy } from '../../shared/solver/show-plan.ts';
 import { solveFolder } from '../../shared/solver/solve-folder.ts';
 import type { FolderSpec } from '../../shared/spec/folder-spec.ts';
 import { CannotBeFolded } from '../problem/cannot-be-folded.ts';

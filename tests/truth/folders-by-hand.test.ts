@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { patternOf } from '../../shared/creases/pattern-of.ts';
+import { proofOf } from '../../shared/folding/proof-of.ts';
 import { inch, mm } from '../../shared/lengths/nanometres.ts';
+import { showPlan } from '../../shared/plan-reply/show-plan.ts';
 import { sizesOfKind } from '../../shared/sizes/catalogue.ts';
 import { nearest, shortagesOf } from '../../shared/solver/refusal.ts';
-import { showPlan } from '../../shared/solver/show-plan.ts';
 import { solveFolder } from '../../shared/solver/solve-folder.ts';
 import { solved } from '../support/solved.ts';
 
@@ -13,8 +13,7 @@ import { solved } from '../support/solved.ts';
  */
 
 const scoresOf = (raw: object) => {
-  const plan = solved(raw);
-  const { scores } = showPlan(plan, { pattern: patternOf(plan), alternatives: [], fittings: undefined });
+  const { scores } = showPlan(proofOf(solved(raw)), { alternatives: [], fittings: undefined });
   return {
     vertical: scores.vertical.map(({ inch }) => inch),
     horizontal: scores.horizontal.map(({ inch }) => inch),

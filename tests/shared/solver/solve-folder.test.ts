@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { applyPatch } from 'rfc6902';
 import { describe, expect, test } from 'vitest';
+import { proofOf } from '../../../shared/folding/proof-of.ts';
 import { inch, mm } from '../../../shared/lengths/nanometres.ts';
+import { showRemedy, slackOf } from '../../../shared/plan-reply/show-plan.ts';
+import { warningsOf } from '../../../shared/plan-reply/warnings.ts';
 import { alternativesTo } from '../../../shared/solver/alternatives.ts';
 import { fittingsOf } from '../../../shared/solver/fits.ts';
 import { possibleFrom } from '../../../shared/solver/possible.ts';
 import { nearest, shortagesOf } from '../../../shared/solver/refusal.ts';
 import { remediesFor } from '../../../shared/solver/remedies.ts';
-import { showRemedy, slackOf } from '../../../shared/solver/show-plan.ts';
 import { solveFolder } from '../../../shared/solver/solve-folder.ts';
-import { warningsOf } from '../../../shared/solver/warnings.ts';
 import { folderSpec, sheetQuestion } from '../../../shared/spec/folder-spec.ts';
 import { solved } from '../../support/solved.ts';
 
@@ -81,7 +82,7 @@ test('what the solver chooses lies on the grid, or a warning says why not', () =
       const off = plan.settled.filter(
         ({ value, decidedBy }) => decidedBy !== 'given' && value % plan.grid !== 0,
       );
-      expect(warningsOf(plan).filter(({ code }) => code === 'off-grid')).toHaveLength(off.length);
+      expect(warningsOf(proofOf(plan)).filter(({ code }) => code === 'off-grid')).toHaveLength(off.length);
     }),
     { numRuns: 800, seed: 31 },
   );

@@ -1,6 +1,6 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { planReply } from '../../../../shared/solver/plan-reply.ts';
+import { planReply } from '../../../../shared/plan-reply/plan-reply.ts';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { planFolder } from '../../../../src/folders/plan-folder.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';

@@ -1,8 +1,8 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { possibleReply } from '../../../../shared/solver/plan-reply.ts';
+import { possibleReply } from '../../../../shared/plan-reply/plan-reply.ts';
+import { showPossible } from '../../../../shared/plan-reply/show-plan.ts';
 import { possibleFrom } from '../../../../shared/solver/possible.ts';
-import { showPossible } from '../../../../shared/solver/show-plan.ts';
 import { sheetQuestion } from '../../../../shared/spec/folder-spec.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
 

@@ -1,21 +1,24 @@
 import type { z } from 'zod';
 import { setsThatFit } from '../contents/stack.ts';
 import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { appearancesOf } from '../folding/appearance.ts';
+import type { Folded } from '../folding/proof-of.ts';
 import { type ShownLength, showLength } from '../lengths/show-length.ts';
+import type { Bound } from '../solver/bounds.ts';
+import { bindingOf } from '../solver/demand.ts';
+import type { Fitting } from '../solver/fits.ts';
+import type { Plan } from '../solver/plan.ts';
+import type { Possibility } from '../solver/possible.ts';
+import type { Remedy } from '../solver/remedies.ts';
 import { styleOf } from '../styles/registry.ts';
-import type { Bound } from './bounds.ts';
 import { cautions } from './cautions.ts';
-import { bindingOf } from './demand.ts';
-import type { Fitting } from './fits.ts';
-import type { Plan } from './plan.ts';
 import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
-import type { Possibility } from './possible.ts';
-import type { Remedy } from './remedies.ts';
+import { printWarnings } from './print-warnings.ts';
+import { showAllowance, showAppearances, showProof } from './show-proof.ts';
 import { warningsOf } from './warnings.ts';
 
 /** Everything around a plan that its reply tells. */
 export interface PlanContext {
-  readonly pattern: CreasePattern;
   readonly alternatives: readonly Remedy[];
   readonly fittings: readonly Fitting[] | undefined;
 }
@@ -26,8 +29,10 @@ const extent = ({ width, height }: { width: number; height: number }) => ({
 });
 
 /** A plan as its reply gives it: every length in millimetres and inches. */
-export function showPlan(plan: Plan, { pattern, alternatives, fittings }: PlanContext): PlanReply {
+export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext): PlanReply {
+  const { plan, pattern } = folded;
   const { sheet, sheetTurned } = plan.arrangement;
+  const appearances = appearancesOf(folded);
   const titles = new Map(styleOf(plan.spec).dimensionNames.map(({ name, title }) => [name, title]));
   return {
     style: plan.spec.style,
@@ -46,6 +51,9 @@ export function showPlan(plan: Plan, { pattern, alternatives, fittings }: PlanCo
     scores: { vertical: straightScores(pattern, 'x'), horizontal: straightScores(pattern, 'y') },
     ...contentsOf(plan),
     ...(fittings === undefined ? {} : { fits: fittings.map(showFitting) }),
+    proof: showProof(folded),
+    regions: showAppearances(appearances),
+    foldAllowance: showAllowance(plan),
     reasons: plan.settled.map(({ name, value, decidedBy, why }) => ({
       dimension: name,
       title: titles.get(name) ?? name,
@@ -60,7 +68,7 @@ export function showPlan(plan: Plan, { pattern, alternatives, fittings }: PlanCo
       why: bound.why,
       slack: showLength(slackOf(bound, plan)),
     })),
-    warnings: [...warningsOf(plan)],
+    warnings: [...warningsOf(folded), ...printWarnings(plan, appearances)],
     alternatives: alternatives.map(showRemedy),
     cautions: [...cautions],
   };

@@ -1,8 +1,10 @@
+import type { Folded } from '../folding/proof-of.ts';
+import type { ClosedLayers } from '../folding/thickness.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import type { Plan } from '../solver/plan.ts';
+import { extent } from '../solver/sheets.ts';
 import { styleOf } from '../styles/registry.ts';
-import type { Plan } from './plan.ts';
-import { extent } from './sheets.ts';
 
 /** Something that a maker should know before cutting; the folder can be made all the same. */
 export interface Warning {
@@ -19,8 +21,32 @@ const stiff = mm(0.4);
 const closeScores = mm(4);
 
 /** All warnings of a plan, in the order in which a maker meets them. */
-export function warningsOf(plan: Plan): readonly Warning[] {
-  return [...paper(plan), ...contents(plan), ...scores(plan), ...leftOn(plan), ...offGrid(plan)];
+export function warningsOf({ plan, proof }: Folded): readonly Warning[] {
+  return [
+    ...paper(plan),
+    ...contents(plan),
+    ...scores(plan),
+    ...wedge(plan, proof.layers),
+    ...leftOn(plan),
+    ...offGrid(plan),
+  ];
+}
+
+/** The covers lie further apart at the mouths than the spine does: worth a word from the thickness of one card. */
+function wedge(plan: Plan, layers: ClosedLayers): Warning[] {
+  const { caliper } = plan.arrangement.sheet.paper;
+  const stack = plan.load ? plan.load.set * plan.load.perPocket * styleOf(plan.spec).pockets.length : 0;
+  const most = stack + (layers.most - 1) * caliper;
+  const spine = plan.dimensions.spine ?? 0;
+  if (most - spine <= caliper) return [];
+  return [
+    {
+      code: 'closes-to-a-wedge',
+      path: '/dimensions/spine',
+      message: `where hems and seam meet, ${layers.most} layers lie on each other: there the closed folder is ${describeLength(most - spine, plan.spec.measure)} thicker than its spine`,
+      remedy: 'a wider spine, or mitred corners and a narrower overlap',
+    },
+  ];
 }
 
 function paper({ arrangement: { sheet } }: Plan): Warning[] {

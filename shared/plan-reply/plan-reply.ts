@@ -42,6 +42,8 @@ const dimensions: z.ZodType<DimensionTree> = z
     description: 'Every dimension of the style, named as under `dimensions` in a spec.',
   });
 
+const direction = z.enum(['upright', 'inverted', 'turned left', 'turned right']).meta({ id: 'Direction' });
+
 /** The reply of `POST /v1/folders/plan`. */
 export const planReply = z
   .strictObject({
@@ -83,6 +85,66 @@ export const planReply = z
     fits: z.array(fitting).optional().meta({
       description: 'Without contents in the spec: the largest published contents that the pockets take.',
     }),
+    proof: z
+      .strictObject({
+        holds: z.literal(true).meta({ description: 'A plan whose proof fails is refused.' }),
+        residual: z.number().meta({
+          description: 'Millimetres by which two ways of folding the same sheet disagree.',
+        }),
+        checks: z.array(z.strictObject({ name: z.string(), holds: z.boolean(), message: z.string() })),
+        pockets: z.array(
+          z.strictObject({ name: z.string(), width: shownLength, height: shownLength }).meta({
+            description: 'Clear inside between the folds, less what the folds take.',
+          }),
+        ),
+        closed: z
+          .strictObject({
+            layersAtSpine: z.int(),
+            mostLayers: z.int(),
+            thicknessAtSpine: shownLength,
+            mostThickness: shownLength,
+          })
+          .meta({ description: 'Layers of both covers together, and their thickness with the contents.' }),
+        stacks: z
+          .array(
+            z.strictObject({
+              layers: z.int(),
+              thickness: shownLength,
+              panels: z.array(z.string()),
+              area: z.number().meta({ description: 'Square millimetres.' }),
+            }),
+          )
+          .meta({ description: 'Every different stack of layers in the flat form, the thickest first.' }),
+      })
+      .meta({ description: 'What was proved by folding the crease pattern.' }),
+    regions: z
+      .array(
+        z.strictObject({
+          view: z.string(),
+          regions: z.array(
+            z
+              .strictObject({
+                part: z.string(),
+                face: z.enum(['outside', 'inside']).meta({ description: 'Which printed side shows.' }),
+                direction: z.strictObject({ sameWay: direction, headToFoot: direction }).meta({
+                  description:
+                    'Which way the print points when the sheet’s two prints run the same way, and when they run head to foot.',
+                }),
+                area: z.number().meta({ description: 'Square millimetres that can be seen.' }),
+              })
+              .meta({ id: 'Region' }),
+          ),
+        }),
+      )
+      .meta({ description: 'What can be seen from each side of the finished folder.' }),
+    foldAllowance: z
+      .strictObject({
+        factor: z.number(),
+        perEnd: shownLength,
+        entered: z.boolean(),
+        why: z.string(),
+      })
+      .meta({ description: 'What each fold takes from the panel that ends there.' }),
     reasons: z.array(
       z.strictObject({
         dimension: z.string(),
