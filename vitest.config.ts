@@ -8,6 +8,6 @@ export default defineConfig({
     experimental: { viteModuleRunner: false, nodeLoader: false },
     pool: 'forks',
     maxWorkers: 2,
-    testTimeout: 20_000,
+    testTimeout: 60_000, // ms; properties take their time on a small machine
   },
 });

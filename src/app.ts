@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { getHeapStatistics } from 'node:v8';
 import autoload from '@fastify/autoload';
 import Fastify, { type FastifyInstance } from 'fastify';
 import type { Config } from './config.ts';
@@ -14,6 +15,8 @@ declare module 'fastify' {
 export interface AppOptions {
   /** Refuse work with 503 while the process is overloaded; default true. Tests that load the process switch it off. */
   readonly refuseUnderPressure?: boolean;
+  /** Heap in use, in bytes, above which the process counts as overloaded; default nine tenths of its limit. */
+  readonly mostHeapBytes?: number;
   /** Called before the plugins and routes load, so that tests can add routes of their own. */
   readonly extend?: (app: FastifyInstance) => void | Promise<void>;
   /** Where log lines go; default standard output. */
@@ -24,6 +27,7 @@ export interface AppOptions {
 export interface PluginOptions {
   readonly config: Config;
   readonly refuseUnderPressure: boolean;
+  readonly mostHeapBytes: number;
 }
 
 const folder = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
@@ -71,7 +75,11 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
   app.decorate('config', config);
   await app.register(autoload, {
     dir: folder('./plugins'),
-    options: { config, refuseUnderPressure: options.refuseUnderPressure ?? true } satisfies PluginOptions,
+    options: {
+      config,
+      refuseUnderPressure: options.refuseUnderPressure ?? true,
+      mostHeapBytes: options.mostHeapBytes ?? Math.floor(getHeapStatistics().heap_size_limit * 0.9),
+    } satisfies PluginOptions,
   });
   await options.extend?.(app);
   await app.register(autoload, { dir: folder('../routes'), routeParams: true });

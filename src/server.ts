@@ -51,19 +51,47 @@ export async function startServer(config: Config): Promise<RunningServer> {
 /** A stop that takes longer than this is given up. */
 const longestStopMs = 10_000;
 
+/** How often to look whether the npm that started this service is still there. */
+const parentCheckMs = 500;
+
+/**
+ * npm starts scripts through a shell, which does not pass on the signal that ends npm. So a service started by npm
+ * stops once its parent is gone, rather than keep the port.
+ */
+function onOrphaned(stop: () => void): void {
+  if (process.env.npm_lifecycle_event === undefined) return;
+  const parent = process.ppid;
+  const timer = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(timer);
+    stop();
+  }, parentCheckMs);
+  timer.unref();
+}
+
+/** One Ctrl+C may arrive twice, from the terminal and from npm; only a later signal means "at once". */
+const sameSignalMs = 1_000;
+
 /**
  * Stops on SIGINT or SIGTERM once the requests in hand are answered; a second signal stops at once.
  * @returns when it has stopped
  */
 export function untilStopped(app: FastifyInstance): Promise<void> {
   const { promise, resolve, reject } = Promise.withResolvers<void>();
-  const stop = (signal: NodeJS.Signals) => {
-    process.once(signal, () => process.exit(1));
-    app.log.info({ signal }, 'stopping');
+  let stoppingSinceMs: number | undefined;
+  const stop = (reason: string) => {
+    if (stoppingSinceMs !== undefined) return;
+    stoppingSinceMs = performance.now();
+    app.log.info({ reason }, 'stopping');
     setTimeout(() => process.exit(1), longestStopMs).unref();
     app.close().then(resolve, reject);
   };
-  process.once('SIGINT', stop);
-  process.once('SIGTERM', stop);
+  const onSignal = (signal: string) => {
+    if (stoppingSinceMs !== undefined && performance.now() - stoppingSinceMs > sameSignalMs) process.exit(1);
+    stop(signal);
+  };
+  process.on('SIGINT', onSignal);
+  process.on('SIGTERM', onSignal);
+  onOrphaned(() => stop('npm has ended'));
   return promise;
 }

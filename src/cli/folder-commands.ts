@@ -35,6 +35,15 @@ export const folderCommands: readonly FolderCommand[] = [
     },
   },
   {
+    name: 'fold',
+    summary: 'the crease pattern and the folded forms, as FOLD 1.2',
+    run: async (spec) => {
+      const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
+      const { foldOfFolder } = await import('../folders/fold-of-folder.ts');
+      return `${JSON.stringify(foldOfFolder(readWith(folderSpec, spec)))}\n`;
+    },
+  },
+  {
     name: 'possible',
     summary: 'what a sheet can become, as JSON',
     run: async (spec) => {

@@ -23,8 +23,7 @@ Lengths carry their unit, as in \`"130 mm"\` or \`"5 1/8 in"\`. Errors are RFC 9
 
 const tags = [
   { name: 'folders', description: 'One folder: its plan and its drawing.' },
-  { name: 'sizes', description: 'Published sizes of cards, envelopes and sheets.' },
-  { name: 'styles', description: 'The ways of folding, and what each can be asked for.' },
+  { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
   { name: 'service', description: 'The service itself.' },
 ];
 
@@ -47,7 +46,7 @@ export default fp(
     await app.register(swaggerUi, {
       routePrefix: '/docs',
       theme: { title: 'hemfold: the API' },
-      uiConfig: { docExpansion: 'list', tryItOutEnabled: true },
+      uiConfig: { layout: 'BaseLayout', docExpansion: 'list', tryItOutEnabled: true },
     });
     let contract: Contract | undefined;
     app.decorate('contract', () => {

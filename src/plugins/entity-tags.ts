@@ -25,8 +25,9 @@ function judge(request: FastifyRequest, reply: FastifyReply, payload: unknown): 
   const tag = reply.getHeader('etag');
   if (typeof tag !== 'string' || !noneMatchFails(request.headers['if-none-match'], tag)) return payload;
   if (request.method === 'GET' || request.method === 'HEAD') {
-    reply.code(304).removeHeader('content-type').removeHeader('content-length');
-    return null;
+    reply.code(304).removeHeader('content-type');
+    // the framework strips a HEAD reply itself, after it has set the length
+    return request.method === 'HEAD' ? payload : null;
   }
   if (request.method !== 'POST' || reply.statusCode !== 200) return payload;
   reply.code(412).type(problemMediaType).removeHeader('content-disposition').removeHeader('etag');

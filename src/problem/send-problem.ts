@@ -17,7 +17,6 @@ const detailByCode: Readonly<Record<string, string>> = {
   FST_ERR_CTP_INVALID_CONTENT_LENGTH: 'The body is not as long as Content-Length says.',
   FST_ERR_CTP_INVALID_MEDIA_TYPE: 'Send the body as "content-type: application/json".',
   FST_ERR_MAX_PARAM_LENGTH: 'A part of the URL is too long.',
-  FST_UNDER_PRESSURE: 'The service is too busy just now; ask again later.',
 };
 
 const partNames: Readonly<Record<string, string>> = {

@@ -18,6 +18,7 @@ export interface Reading {
 
 /** A reply lists this many faults at most, so that a hostile body cannot ask for a reply larger than itself. */
 const mostErrors = 32;
+
 function unknownMember(key: string, path: Path, reading: Reading | undefined): ProblemError {
   const known = reading ? knownNames(reading.schema, reading.input, path) : [];
   return {
@@ -94,7 +95,7 @@ function ofIssue(issue: Issue, base: Path, reading: Reading | undefined): Proble
     errors.map((error) => ({ ...error, path: jsonPointer(base) + error.path }));
   switch (issue.code) {
     case 'unrecognized_keys':
-      return below(issue.keys.map((key) => unknownMember(key, issue.path, reading)));
+      return below(issue.keys.slice(0, mostErrors + 1).map((key) => unknownMember(key, issue.path, reading)));
     case 'invalid_union':
       return below(ofUnion(issue, issue.path, reading));
     case 'invalid_key':
@@ -110,7 +111,14 @@ function ofIssue(issue: Issue, base: Path, reading: Reading | undefined): Proble
  * @param reading makes faults name what is known at their place
  */
 export function errorsFromZod(error: z.core.$ZodError, reading?: Reading): readonly ProblemError[] {
-  const all = error.issues.flatMap((issue) => ofIssue(issue, [], reading));
-  if (all.length <= mostErrors) return all;
-  return [...all.slice(0, mostErrors), { path: '', message: `and ${all.length - mostErrors} more faults` }];
+  const errors: ProblemError[] = [];
+  for (const issue of error.issues) {
+    if (errors.length > mostErrors) break;
+    errors.push(...ofIssue(issue, [], reading));
+  }
+  if (errors.length <= mostErrors) return errors;
+  return [
+    ...errors.slice(0, mostErrors),
+    { path: '', message: 'and more faults', remedy: 'mend these first' },
+  ];
 }

@@ -6,10 +6,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const projectFolder = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
-/**
- * @typedef {{ version?: string, optional?: boolean, os?: string[], cpu?: string[], libc?: string[], link?: boolean }} Entry
- * @typedef {Record<string, Entry>} Entries Lock file entries by their path, as in `node_modules/fastify`.
- */
+/** @import { Entries } from './ensure-installed.d.mts' */
 
 /** @returns {Entries | undefined} */
 function readLock(file) {

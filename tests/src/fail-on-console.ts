@@ -5,6 +5,13 @@ export const consoleMethods = ['debug', 'error', 'info', 'log', 'trace', 'warn']
 
 let written: string[] = [];
 
+/** What was written so far in this test, which then no longer fails it: for the test of this file. */
+export function forgiveConsoleOutput(): readonly string[] {
+  const forgiven = written;
+  written = [];
+  return forgiven;
+}
+
 /** Makes console output throw where it happens, and fail the test even where that is caught. */
 beforeEach(() => {
   written = [];

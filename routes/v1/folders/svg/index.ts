@@ -1,20 +1,18 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { z } from 'zod';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { svgOfFolder } from '../../../../src/folders/svg-of-folder.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
+import { rememberReplies } from '../../../../src/replies/remember-replies.ts';
 import { svgMediaType } from '../../../../src/svg/media-type.ts';
-
-const svgReply = {
-  description: 'The layered SVG, in the spec’s convention.',
-  content: { [svgMediaType]: { schema: z.string() } },
-};
+import { svgReply } from '../../../../src/svg/svg-reply.ts';
 
 export default (async (app) => {
+  const replies = rememberReplies(svgMediaType);
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
+      preValidation: replies.recall,
       schema: {
         operationId: 'drawFolder',
         tags: ['folders'],
@@ -22,9 +20,12 @@ export default (async (app) => {
         description:
           'Real size, groups `score` (holding `score-valley` and `score-mountain`), `knockout` and `cut` in that order. Measure a first piece before you cut a good sheet, and follow the instructions of the machine and of the material.',
         body: folderSpec,
-        response: { 200: svgReply, ...bodyErrorReplies(412, 422) },
+        response: {
+          200: svgReply('The layered SVG, in the spec’s convention.'),
+          ...bodyErrorReplies(412, 422),
+        },
       },
     },
-    async (request, reply) => reply.type(svgMediaType).send(svgOfFolder(request.body)),
+    async (request, reply) => replies.reply(request, reply, svgOfFolder(request.body)),
   );
 }) satisfies FastifyPluginAsync;
