@@ -6,14 +6,9 @@ import { length, withUnits } from '../lengths/length-schema.ts';
 export const stripSpec = withUnits({
   length: length.meta({ description: 'Length of the strip as cut.' }),
   width: length.optional().meta({ description: 'Default 30 mm.' }),
-  scores: z
-    .int()
-    .min(2)
-    .max(40)
-    .optional()
-    .meta({
-      description: 'Number of scores, default 10; with 8 or more the loss is large enough to measure.',
-    }),
+  scores: z.int().min(2).max(40).optional().meta({
+    description: 'Number of scores, default 10; with 8 or more the loss is large enough to measure.',
+  }),
   convention: convention.optional(),
 }).meta({ id: 'StripSpec', title: 'Calibration strip' });
 

@@ -111,8 +111,12 @@ function settle(value: unknown, path: (string | number)[], to: Settling): unknow
  * A strict object whose lengths may be bare numbers in the object's own `units`.
  * Reading it settles every length to nanometres and adds `measure`: inch when `units` is `in` or, without
  * `units`, when every length that names a unit is in inches; metric otherwise.
+ * @param usual the measure of an object in which no length names a unit
  */
-export function withUnits<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+export function withUnits<Shape extends z.core.$ZodLooseShape>(
+  shape: Shape,
+  usual: (value: unknown) => Measure = () => 'metric',
+) {
   const object = z.strictObject({
     units: z
       .enum(unitNames)
@@ -129,10 +133,9 @@ export function withUnits<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
       fail: (path, message, remedy) =>
         context.addIssue({ code: 'custom', path, message, params: { remedy }, input: value }),
     });
-    const inches = units === undefined ? seen.inch && !seen.metric : units === 'in';
-    return { ...(settled as object), measure: (inches ? 'inch' : 'metric') as Measure } as Settled<
-      typeof value
-    > & {
+    const written = seen.inch || seen.metric ? (seen.metric ? 'metric' : 'inch') : usual(settled);
+    const measure: Measure = units === undefined ? written : units === 'in' ? 'inch' : 'metric';
+    return { ...(settled as object), measure } as Settled<typeof value> & {
       readonly measure: Measure;
     };
   });

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { contents, rectangle } from '../contents/contents-schema.ts';
 import { convention } from '../drawing/convention.ts';
-import { length, lengthOrZero } from '../lengths/length-schema.ts';
+import { length, lengthOrZero, type Measure } from '../lengths/length-schema.ts';
 import { paperThickness } from '../paper/paper-thickness.ts';
+import { sizeById } from '../sizes/catalogue.ts';
 
 const sheet = rectangle('sheet', {
   name: z.string().min(1).max(80).optional().meta({ description: 'What the owner calls this paper.' }),
@@ -75,3 +76,16 @@ export const commonShape = {
   }),
   convention: convention.optional(),
 };
+
+/** The measure of a spec that names sizes and writes no length: inch when all of them are defined in inches. */
+export function measureOfSizes(spec: unknown): Measure {
+  const measures = sizeNames(spec).map((id) => sizeById(id)?.measure);
+  return measures.length > 0 && measures.every((measure) => measure === 'inch') ? 'inch' : 'metric';
+}
+
+const sizeNames = (value: unknown): string[] =>
+  typeof value !== 'object' || value === null
+    ? []
+    : Object.entries(value).flatMap(([key, item]) =>
+        key === 'size' && typeof item === 'string' ? [item] : sizeNames(item),
+      );

@@ -247,5 +247,9 @@ describe('choices', () => {
       solved({ style: 'twin-sleeve', dimensions: { panel: { width } }, stock: a3 }).grid;
     expect(grid('4 in')).toBe(inch(1 / 16));
     expect(grid('100 mm')).toBe(mm(1));
+    const named = (size: string) =>
+      solved({ style: 'twin-sleeve', contents: { item: { size } }, stock: { size: 'us-ledger' } }).grid;
+    expect(named('us-a2')).toBe(inch(1 / 16));
+    expect(named('iso-a6')).toBe(mm(1));
   });
 });
