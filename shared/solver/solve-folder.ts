@@ -1,19 +1,19 @@
 import { MOST_PER_POCKET } from '../contents/contents-schema.ts';
-import { contentsDefaults } from '../contents/defaults.ts';
-import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { mm, type Nm } from '../lengths/nanometres.ts';
 import { areaMm2 } from '../lengths/show-length.ts';
-import { allowanceIn } from '../paper/fold-allowance.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Dimensions, Style } from '../styles/style.ts';
 import { arrangementsOn } from './arrangements.ts';
 import type { Bound } from './bounds.ts';
-import { demandOf, type Load, loadOf } from './demand.ts';
+import { loadOf } from './demand.ts';
 import type { Row } from './eliminate.ts';
 import { largestThat } from './largest-that.ts';
 import type { Arrangement, Plan } from './plan.ts';
+import { roughShortfall } from './rough-fit.ts';
 import { settle } from './settle.ts';
-import { type Sheet, sheetsOf } from './sheets.ts';
+import { sheetsOf } from './sheets.ts';
+import { gridOf, situationOf } from './situation.ts';
 
 /** An arrangement that cannot be folded, with the sums of bounds that rule it out. */
 export interface Misfit {
@@ -27,21 +27,18 @@ export type Solution =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly misfits: readonly Misfit[] };
 
-/** Width of tape that makers use; common practice. */
-const usualGlue = inch(1 / 4);
-
 /** A sheet larger than the blank by no more than this stays as it is: a hand cut is no more exact; common practice. */
 const notWorthACut = mm(0.5);
 
-/** The grid that scores fall on where the spec does not say: 1/16 in or 1 mm; common practice. */
-export function gridOf(spec: FolderSpec): Nm {
-  if (spec.grid === 'none') return 0;
-  return spec.grid ?? (spec.measure === 'inch' ? inch(1 / 16) : mm(1));
-}
+/** Up to so many sheets it is quicker to solve each than to sort out the hopeless ones. */
+const fewSheets = 3;
+
+/** Of arrangements without any chance, this many are looked at closely, so that the refusal can name the nearest. */
+const closest = 4;
 
 /**
  * The best plan for a spec: the smallest sheet on offer that serves, laid out as the style likes it best; or
- * every arrangement's misfit when nothing serves. The same spec always gives the same plan. Where the spec
+ * the nearest arrangements' misfits when nothing serves. The same spec always gives the same plan. Where the spec
  * fixes the spine and does not count the contents, each pocket gets as many as fit.
  */
 export function solveFolder(spec: FolderSpec): Solution {
@@ -55,51 +52,43 @@ export function solveFolder(spec: FolderSpec): Solution {
 }
 
 function solveCounted(spec: FolderSpec): Solution {
-  const misfits: Misfit[] = [];
   const sheets = sheetsOf(spec).toSorted((one, other) => area(one) - area(other));
+  const shortfall = sheets.length > fewSheets ? roughShortfall(spec) : () => 0;
+  const misfits: Misfit[] = [];
+  const hopeless: { arrangement: Arrangement; lack: Nm }[] = [];
   for (const sheet of sheets) {
-    const plans = plansOn(sheet, spec, misfits);
+    const plans: Plan[] = [];
+    for (const arrangement of arrangementsOn(sheet, spec)) {
+      const lack = shortfall(arrangement);
+      if (lack > 0) {
+        hopeless.push({ arrangement, lack });
+        continue;
+      }
+      const result = attempt(spec, arrangement);
+      if ('contradictions' in result) misfits.push(result);
+      else plans.push(result);
+    }
     const best = plans.toSorted((one, other) => one.merit - other.merit)[0];
     if (best) return { ok: true, plan: best };
+  }
+  const nearly = hopeless.toSorted((one, other) => one.lack - other.lack).slice(0, closest);
+  for (const { arrangement } of nearly) {
+    const result = attempt(spec, arrangement);
+    if ('contradictions' in result) misfits.push(result);
   }
   return { ok: false, misfits };
 }
 
 const area = ({ width, height }: { width: Nm; height: Nm }): number => areaMm2(width, height);
 
-/** Every arrangement on one sheet that can be folded; the others are added to `misfits`. */
-function plansOn(sheet: Sheet, spec: FolderSpec, misfits: Misfit[]): readonly Plan[] {
+function attempt(spec: FolderSpec, arrangement: Arrangement): Plan | Misfit {
   const style = styleOf(spec);
-  const load = spec.contents && loadOf(spec.contents, style, sheet, spec);
-  return arrangementsOn(sheet, spec).flatMap((arrangement) => {
-    const result = attempt(spec, style, arrangement, load);
-    if ('contradictions' in result) {
-      misfits.push(result);
-      return [];
-    }
-    return [result];
-  });
-}
-
-function attempt(
-  spec: FolderSpec,
-  style: Style<FolderSpec>,
-  arrangement: Arrangement,
-  load: Load | undefined,
-): Plan | Misfit {
   const { sheet, itemTurned, rooms } = arrangement;
-  const demand = load && demandOf(load, itemTurned, style, spec);
+  const load = spec.contents && loadOf(spec.contents, style, sheet, spec);
+  const situation = situationOf(spec, sheet, rooms, load, itemTurned);
+  const { demand, prefer } = situation;
   const grid = gridOf(spec);
-  const prefer = spec.prefer ?? 'whole-sheet';
-  const { unknowns, bounds } = style.model(spec, {
-    rooms,
-    demand,
-    caliper: sheet.paper.caliper,
-    glueWidth: spec.glue?.width ?? usualGlue,
-    spineEase: spec.ease?.spine ?? contentsDefaults.spineEase,
-    foldLoss: allowanceIn(sheet, grid).entered,
-    prefer,
-  });
+  const { unknowns, bounds } = style.model(spec, situation);
   const outcome = settle(unknowns, bounds, grid);
   if (!outcome.ok) {
     const unknownNames = unknowns.map(({ name }) => name);

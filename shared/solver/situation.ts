@@ -1,0 +1,36 @@
+import { contentsDefaults } from '../contents/defaults.ts';
+import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { allowanceIn } from '../paper/fold-allowance.ts';
+import type { FolderSpec } from '../spec/folder-spec.ts';
+import { styleOf } from '../styles/registry.ts';
+import type { Room, Situation } from '../styles/style.ts';
+import { demandOf, type Load } from './demand.ts';
+import type { Sheet } from './sheets.ts';
+
+/** Width of tape that makers use; common practice. */
+const usualGlue = inch(1 / 4);
+
+/** The grid that scores fall on where the spec does not say: 1/16 in or 1 mm; common practice. */
+export function gridOf(spec: FolderSpec): Nm {
+  if (spec.grid === 'none') return 0;
+  return spec.grid ?? (spec.measure === 'inch' ? inch(1 / 16) : mm(1));
+}
+
+/** What a style is told about one arrangement. */
+export function situationOf(
+  spec: FolderSpec,
+  sheet: Sheet,
+  rooms: readonly Room[],
+  load: Load | undefined,
+  itemTurned: boolean,
+): Situation {
+  return {
+    rooms,
+    demand: load && demandOf(load, itemTurned, styleOf(spec), spec),
+    caliper: sheet.paper.caliper,
+    glueWidth: spec.glue?.width ?? usualGlue,
+    spineEase: spec.ease?.spine ?? contentsDefaults.spineEase,
+    foldLoss: allowanceIn(sheet, gridOf(spec)).entered,
+    prefer: spec.prefer ?? 'whole-sheet',
+  };
+}
