@@ -1,11 +1,15 @@
 import { z } from 'zod';
-import { length, lengthOrZero } from '../lengths/length-schema.ts';
+import { length, lengthBetween, lengthOrZero } from '../lengths/length-schema.ts';
+import { mm } from '../lengths/nanometres.ts';
 import { sizeId } from '../sizes/size-schema.ts';
 
 /** More sets than this no folder holds; it bounds the search. */
 export const MOST_PER_POCKET = 200;
 
-const measured = { width: length, height: length };
+/** Smaller is no card, larger no sheet of paper off a roll. */
+const side = lengthBetween(mm(10), mm(3000));
+
+const measured = { width: side, height: side };
 
 const notBoth = 'give either a size by name or a width and a height';
 
@@ -72,4 +76,4 @@ export const contents = z
         'Whether the item stands turned by a quarter in the pocket. Default: whichever serves better.',
     }),
   })
-  .meta({ description: 'What goes into each pocket.' });
+  .meta({ id: 'Contents', description: 'What goes into each pocket.' });

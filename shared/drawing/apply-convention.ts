@@ -39,14 +39,14 @@ function layer(colour: string, lineType: LineType, order: number): LayerStyle {
 const perforation = { cut: mm(1.5), tie: mm(1.5) };
 
 /**
- * Element lengths of line types, in line widths: dash 12, gap 3, long dash 24, dot 0.5.
- * Source: ISO 128-2 (from memory).
+ * Element lengths of line types, in line widths: dash 12, gap 3, long dash 24. ISO 128-2 (from memory) has dots
+ * of at most half a line width, which nobody sees at 0.25 mm: here a dot is one line width.
  */
 const dashLengths: Readonly<Record<LineType, readonly number[]>> = {
   continuous: [],
   dashed: [12, 3],
-  dotted: [0.5, 3],
-  'long-dashed dotted': [24, 3, 0.5, 3],
+  dotted: [1, 3],
+  'long-dashed dotted': [24, 3, 1, 3],
 };
 
 /** A drawing in one user's convention: what is left is to write it down. */
@@ -60,9 +60,11 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
     rootUnit: chosen.rootUnit ?? 'mm',
   };
   const layers = chosen.layers ?? {};
-  const scoreOrder = layers.score?.order ?? 0;
   const scoreGroup = (name: 'scoreValley' | 'scoreMountain', scores: readonly Score[]) => {
-    const style = merge(merge(usual[name], { ...layers.score, order: usual[name].order }), layers[name]);
+    const both = { ...layers.score, order: usual[name].order };
+    const own = merge(merge(usual[name], both), layers[name]);
+    // what is cut dash by dash must not be drawn with dashes of its own
+    const style: LayerStyle = chosen.score?.as === 'perforation' ? { ...own, lineType: 'continuous' } : own;
     const title = name === 'scoreValley' ? 'Score, valley' : 'Score, mountain';
     const id = name === 'scoreValley' ? 'score-valley' : 'score-mountain';
     return groupOf(
@@ -81,30 +83,37 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
       placement,
       cuts.map((cut) => cutPath(cut, placement)),
     );
+  const scoreGroups = inOrder([
+    scoreGroup('scoreValley', drawing.valleys),
+    scoreGroup('scoreMountain', drawing.mountains),
+  ]);
   const scores = {
-    order: scoreOrder,
+    order: layers.score?.order ?? 0,
     group: {
       id: 'score',
       title: 'Score',
       attributes: {},
       paths: [],
-      groups: inOrder([
-        scoreGroup('scoreValley', drawing.valleys),
-        scoreGroup('scoreMountain', drawing.mountains),
-      ]),
+      groups: scoreGroups,
     },
   };
   return {
     ...rootSize(placement),
     title: drawing.title,
-    description: drawing.description,
+    description: [drawing.description, ...lying(placement)].join(' '),
     groups: inOrder([
-      layers.score?.off === true ? undefined : scores,
+      scoreGroups.length === 0 ? undefined : scores,
       cutGroup('knockout', 'Knockout', drawing.knockouts),
       cutGroup('cut', 'Cut', cutsOf(drawing, chosen)),
     ]),
   };
 }
+
+/** How the drawing lies, where that is not as the folder is described. */
+const lying = ({ turned, mirrored }: Placement): string[] => [
+  ...(turned ? ['Drawn turned a quarter clockwise, as it lies under the tool.'] : []),
+  ...(mirrored ? ['Drawn mirrored, for a sheet with its outside up.'] : []),
+];
 
 type Ordered = { readonly order: number; readonly group: FigureGroup } | undefined;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { length, lengthOrZero } from '../lengths/length-schema.ts';
+import { lengthBetween, lengthOrZero } from '../lengths/length-schema.ts';
+import { mm } from '../lengths/nanometres.ts';
 
 /** Line types by their ISO 128-2 names. */
 export const lineTypes = ['continuous', 'dashed', 'dotted', 'long-dashed dotted'] as const;
@@ -12,11 +13,14 @@ const colour = z
 
 const lineStyle = {
   colour: colour.optional(),
-  width: length.optional().meta({ description: 'Stroke width; default 0.25 mm.' }),
+  width: lengthBetween(mm(0.01), mm(5)).optional().meta({ description: 'Stroke width; default 0.25 mm.' }),
   lineType: z.enum(lineTypes).optional().meta({ description: 'Line type by its ISO 128-2 name.' }),
   order: z.int().min(0).max(99).optional().meta({ description: 'Layers are written in ascending order.' }),
   off: z.boolean().optional().meta({ description: 'Leaves the layer out.' }),
 };
+
+/** The finest perforation rules have about 72 teeth to the inch; anything finer only makes the drawing large. */
+const dash = lengthBetween(mm(0.15), mm(200));
 
 const openLayer = z.strictObject({
   ...lineStyle,
@@ -61,12 +65,15 @@ export const convention = z
     }),
     score: z
       .strictObject({
-        as: z.enum(['crease', 'perforation']).optional().meta({ description: 'Default crease.' }),
-        inset: lengthOrZero
-          .optional()
-          .meta({ description: 'How far each score stops short of the paper’s edge; default 0.' }),
-        cut: length.optional().meta({ description: 'Length of a cut in a perforation; default 1.5 mm.' }),
-        tie: length
+        as: z.enum(['crease', 'perforation']).optional().meta({
+          description: 'Default crease. A perforation is drawn cut by cut, always with a continuous line.',
+        }),
+        inset: lengthOrZero.optional().meta({
+          description:
+            'How far each score stops short of the paper’s edge, but never more than a third of the way to the next score; default 0.',
+        }),
+        cut: dash.optional().meta({ description: 'Length of a cut in a perforation; default 1.5 mm.' }),
+        tie: dash
           .optional()
           .meta({ description: 'Paper left between two cuts of a perforation; default 1.5 mm.' }),
       })
@@ -76,4 +83,4 @@ export const convention = z
         'How the sheet lies under the tool. `inside-up` is the default; `outside-up` mirrors the whole drawing.',
     }),
   })
-  .meta({ description: 'How the layers are drawn for one machine.' });
+  .meta({ id: 'Convention', description: 'How the layers are drawn for one machine.' });

@@ -35,8 +35,8 @@ export function place(placement: Placement, p: Point): string {
 }
 
 /**
- * Width, height and viewBox of the root. The real size has as many decimals as it needs (1/16 in has four);
- * coordinates have three.
+ * Width, height and viewBox of the root, with as many decimals as they need (1/16 in has four): a rounded
+ * viewBox would stretch everything inside it.
  */
 export function rootSize({ width, height, turned, userUnit, rootUnit }: Placement) {
   const [across, down] = turned ? [height, width] : [width, height];

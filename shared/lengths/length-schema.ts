@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Nm } from './nanometres.ts';
+import { LONGEST, type Nm } from './nanometres.ts';
 import {
   numberToNanometres,
   parseLength,
@@ -8,14 +8,21 @@ import {
   unitNames,
   type WrittenLength,
 } from './parse-length.ts';
+import { inMm } from './show-length.ts';
+
+/** What a length may be, in nanometres. */
+interface Limits {
+  readonly least: Nm;
+  readonly most: Nm;
+}
 
 /** A length inside a spec that has been read, but whose bare numbers still wait for the spec's `units`. */
 export class PendingLength {
   readonly written: WrittenLength | number;
-  readonly mayBeZero: boolean;
-  constructor(written: WrittenLength | number, mayBeZero: boolean) {
+  readonly limits: Limits;
+  constructor(written: WrittenLength | number, limits: Limits) {
     this.written = written;
-    this.mayBeZero = mayBeZero;
+    this.limits = limits;
   }
 }
 
@@ -47,11 +54,11 @@ const nameOf = (input: unknown): string =>
           : `a ${typeof input}`;
 
 // The examples belong to the input: what is said about the transformed value is left out of its JSON Schema.
-const pending = (mayBeZero: boolean, examples: readonly string[]) =>
+const pending = (limits: Limits, examples: readonly string[]) =>
   lengthInput.meta({ examples: [...examples] }).transform((input, context) => {
-    if (typeof input === 'number') return new PendingLength(input, mayBeZero);
+    if (typeof input === 'number') return new PendingLength(input, limits);
     const parsed = parseLength(input);
-    if (parsed.ok) return new PendingLength(parsed.value, mayBeZero);
+    if (parsed.ok) return new PendingLength(parsed.value, limits);
     context.addIssue({ code: 'custom', message: parsed.message, params: { remedy: parsed.remedy } });
     return z.NEVER;
   });
@@ -60,12 +67,20 @@ const lengthText =
   'A string with its unit: mm, cm, in or the inch sign, as decimals or fractions; or a bare number in the spec’s `units`.';
 
 /** A length greater than zero, as a schema; settle it with {@link withUnits}. */
-export const length = pending(false, ['5 1/8 in', '130 mm']).meta({ description: lengthText });
+export const length = pending({ least: 1, most: LONGEST }, ['5 1/8 in', '130 mm']).meta({
+  description: lengthText,
+});
 
 /** A length that may be zero. */
-export const lengthOrZero = pending(true, ['0 mm', '1/32 in']).meta({
+export const lengthOrZero = pending({ least: 0, most: LONGEST }, ['0 mm', '1/32 in']).meta({
   description: `${lengthText} May be 0.`,
 });
+
+/** A length from `least` to `most` nanometres. */
+export const lengthBetween = (least: Nm, most: Nm) =>
+  pending({ least, most }, [`${inMm(least)} mm`]).meta({
+    description: `${lengthText} From ${inMm(least)} mm to ${inMm(most)} mm.`,
+  });
 
 interface Settling {
   readonly units: UnitName | undefined;
@@ -93,8 +108,15 @@ function settleLength(length: PendingLength, path: (string | number)[], to: Sett
     to.fail(path, settled.message, settled.remedy);
     return 0;
   }
-  if (settled.value === 0 && !length.mayBeZero)
+  const { least, most } = length.limits;
+  if (settled.value === 0 && least > 0)
     to.fail(path, 'the length is zero', 'give a length greater than zero');
+  else if (settled.value < least || settled.value > most)
+    to.fail(
+      path,
+      `the length is ${inMm(settled.value)} mm`,
+      `give a length from ${inMm(least)} mm to ${inMm(most)} mm`,
+    );
   return settled.value;
 }
 

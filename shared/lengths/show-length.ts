@@ -32,11 +32,15 @@ export function inInches(length: Nm): string {
 /** Both ways of writing a length, as replies give it. */
 export const showLength = (length: Nm): ShownLength => ({ mm: inMm(length), inch: inInches(length) });
 
-/** One line for sentences: `44.45 mm (1 3/4 in)`; millimetres to 2 decimals, inches first when asked. */
+/**
+ * One line for sentences: `1 3/4 in (44.45 mm)`, or `44.45 mm (1 3/4 in)` where the inch fraction is exact, else
+ * `44 mm`; millimetres to 2 decimals.
+ */
 export function describeLength(length: Nm, measure: 'metric' | 'inch'): string {
   const metric = `${Number(inMm(length).toFixed(2))} mm`;
   const imperial = `${inInches(length)} in`;
-  return measure === 'inch' ? `${imperial} (${metric})` : `${metric} (${imperial})`;
+  if (measure === 'inch') return `${imperial} (${metric})`;
+  return length % NM_PER_INCH_64TH === 0 ? `${metric} (${imperial})` : metric;
 }
 
 /** A length as a spec would write it: the inch fraction where that is exact and asked for, else millimetres. */

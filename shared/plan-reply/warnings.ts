@@ -1,3 +1,5 @@
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { offcutsOf, outlineOf } from '../drawing/outline.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import type { ClosedLayers } from '../folding/thickness.ts';
 import { mm } from '../lengths/nanometres.ts';
@@ -21,7 +23,7 @@ const stiff = mm(0.4);
 const closeScores = mm(4);
 
 /** All warnings of a plan, in the order in which a maker meets them. */
-export function warningsOf({ plan, proof }: Folded): readonly Warning[] {
+export function warningsOf({ plan, pattern, proof }: Folded): readonly Warning[] {
   return [
     ...paper(plan),
     ...contents(plan),
@@ -29,6 +31,7 @@ export function warningsOf({ plan, proof }: Folded): readonly Warning[] {
     ...wedge(plan, proof.layers),
     ...leftOn(plan),
     ...offGrid(plan),
+    ...drawing(plan, pattern),
   ];
 }
 
@@ -48,6 +51,41 @@ function wedge(plan: Plan, layers: ClosedLayers): Warning[] {
     },
   ];
 }
+
+/** What the convention makes of the drawing that a maker may not expect. */
+function drawing({ spec, wholeSheet }: Plan, pattern: CreasePattern): Warning[] {
+  const { layers, outline = 'auto' } = spec.convention ?? {};
+  const corners = offcutsOf(outlineOf(pattern), ...extentOf(pattern));
+  const { cut } = layers ?? {};
+  return [
+    ...(cut?.paint === 'fill' && cut.order === undefined && cut.off !== true
+      ? [
+          {
+            code: 'filled-cut-covers',
+            path: '/convention/layers/cut/paint',
+            message: 'the filled cut is written last, so that a preview shows nothing but its area',
+            remedy:
+              'give the cut layer an order below the scores if your program does not cut by the file’s order',
+          },
+        ]
+      : []),
+    ...(corners.length > 0 && (outline === 'never' || (outline === 'auto' && wholeSheet))
+      ? [
+          {
+            code: 'cuts-at-the-edge',
+            path: '/corners',
+            message: 'the corners are cut off along the sheet’s own edge, as far out as the tool must reach',
+            remedy: 'leave the cut layer off and cut the corners by hand, or fold them',
+          },
+        ]
+      : []),
+  ];
+}
+
+const extentOf = ({ vertices }: CreasePattern): [number, number] => [
+  Math.max(...vertices.map(({ x }) => x)),
+  Math.max(...vertices.map(({ y }) => y)),
+];
 
 function paper({ arrangement: { sheet } }: Plan): Warning[] {
   const path = sheet.path ?? '/stock';

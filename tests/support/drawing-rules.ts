@@ -119,7 +119,9 @@ const nothingTwice: Rule = {
 const nothingEmpty: Rule = {
   name: 'no piece has zero length, and no number is none',
   broken: ({ svg, read }) => {
-    if (/NaN|Infinity|undefined|null|\de[+-]?\d/u.test(svg.replace(/<(title|desc)>[^<]*/gu, '')))
+    if (
+      /NaN|Infinity|undefined|null|\de[+-]?\d/u.test(svg.replace(/<(title|desc)>[^<]*|#[0-9a-f]{6}/giu, ''))
+    )
       return 'a number is none';
     const pieces = read.groups.flatMap((group) => piecesOf(pathsIn(group)));
     const empty = pieces.find((piece) => !(lengthOf(piece) > 0));
@@ -222,8 +224,8 @@ const lettersApart: Rule = {
 
 /*
  * On each stretch of a score between two crossings, or a crossing and the end: the cuts are of the length that
- * was asked for, as many as there is room for with a tie between any two and at least a tie at both ends; so
- * that every crossing and every end lies on a tie. Where not even one cut has room, one shorter cut.
+ * was asked for, as many as there is room for with a tie between any two and at least a tie, and 3 mm, at both
+ * ends; so that every crossing and every end lies on a tie. Where not even one cut has room, one shorter cut.
  */
 const perforations: Rule = {
   name: 'a perforated score has its ties at every crossing and end, and cuts of the length asked for',
@@ -267,7 +269,8 @@ function stretchFaults([from, to]: readonly [At, At], left: Set<Piece>, cut: num
     ([start], index) => start - (cuts[index - 1]?.[1] ?? 0),
   );
   const slack = 2 * EXACT;
-  if (length < cut + 2 * tie - slack) {
+  const end = Math.max(tie, 3);
+  if (length < cut + 2 * end - slack) {
     const short = Math.min(cut, length / 3);
     if (cuts.length !== 1 || (lengths[0] ?? 0) > short + slack) return [`a cut of ${lengths[0]} mm ${where}`];
     return Math.min(...ties) > 0 ? [] : [`no tie at the end ${where}`];
@@ -275,16 +278,16 @@ function stretchFaults([from, to]: readonly [At, At], left: Set<Piece>, cut: num
   if (lengths.some((one) => Math.abs(one - cut) > slack)) return [`cuts of ${lengths} mm ${where}`];
   if (ties.slice(1, -1).some((one) => Math.abs(one - tie) > slack)) return [`ties of ${ties} mm ${where}`];
   const ends = [ties[0] ?? 0, ties.at(-1) ?? 0];
-  if (ends.some((one) => one < tie - slack)) return [`a tie of only ${ends} mm at an end ${where}`];
-  return sum(ends) - 2 * tie > cut + tie + slack ? [`room for another cut ${where}`] : [];
+  if (ends.some((one) => one < end - slack)) return [`a tie of only ${ends} mm at an end ${where}`];
+  return sum(ends) - 2 * end > cut + tie + slack ? [`room for another cut ${where}`] : [];
 }
 
-/** Element lengths in line widths: dash 12, gap 3, long dash 24, dot 0.5 (ISO 128-2, from memory). */
+/** Element lengths in line widths: dash 12, gap 3, long dash 24 (ISO 128-2, from memory); a dot of 1 can be seen. */
 const elements: Readonly<Record<LineType, readonly number[]>> = {
   continuous: [],
   dashed: [12, 3],
-  dotted: [0.5, 3],
-  'long-dashed dotted': [24, 3, 0.5, 3],
+  dotted: [1, 3],
+  'long-dashed dotted': [24, 3, 1, 3],
 };
 
 /** Okabe & Ito's reddish purple, vermilion and bluish green; line types differ too, since colour alone is not enough. */
@@ -296,8 +299,8 @@ const usualLayers = {
 } as const;
 
 /** A layer as the convention has it, by the words of its descriptions. */
-function layerOf({ plan }: Drawn, id: keyof typeof usualLayers) {
-  const layers = plan.spec.convention?.layers;
+function layerOf(drawn: Drawn, id: keyof typeof usualLayers) {
+  const layers = drawn.plan.spec.convention?.layers;
   const own =
     id === 'score-valley'
       ? [layers?.score, layers?.scoreValley]
@@ -311,16 +314,20 @@ function layerOf({ plan }: Drawn, id: keyof typeof usualLayers) {
     filled: say('paint') === 'fill',
     colour: say('colour') ?? usualLayers[id].colour,
     width: inMm(say('width') ?? 250_000),
-    lineType: say('lineType') ?? usualLayers[id].lineType,
+    lineType: cutByDashes(drawn, id) ? 'continuous' : (say('lineType') ?? usualLayers[id].lineType),
     order: own.at(-1)?.order ?? usualLayers[id].order,
   };
 }
+
+/** A perforation is drawn cut by cut, so its line has no dashes of its own. */
+const cutByDashes = (drawn: Drawn, id: string): boolean => id.startsWith('score-') && isPerforated(drawn);
 
 const conventionKept: Rule = {
   name: 'every layer is there in its colour, width, line type and paint, unless it is off',
   broken: (drawn) => {
     const { read } = drawn;
-    const off = (value: number, wanted: number): boolean => Math.abs(value - wanted) > 0.0006 * read.scale;
+    const off = (value: number, wanted: number): boolean =>
+      Math.abs(value - wanted) > 0.0006 * read.scale + 1e-6 * wanted;
     for (const id of Object.keys(usualLayers) as (keyof typeof usualLayers)[]) {
       const layer = layerOf(drawn, id);
       const group = groupNamed(read, id);
@@ -388,8 +395,8 @@ const withinView: Rule = {
   name: 'nothing is drawn outside the view',
   broken: (drawn) => {
     const { read } = drawn;
-    // the last decimal may round outwards
-    const slack = 0.00051 * read.scale;
+    // the last decimal of a position may round outwards, and the root's size has six
+    const slack = 0.0005 * read.scale + 5e-5;
     const out = read.groups
       .flatMap((group) => piecesOf(pathsIn(group)))
       .find((piece) =>

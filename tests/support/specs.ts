@@ -91,7 +91,7 @@ const choices = fc.record({
   ),
   contents: maybe(
     fc.record({
-      item: fc.constantFrom('measured', 'measured', 'iso-a6', 'us-a2-card', 'iso-a7'),
+      item: fc.constantFrom('measured', 'measured', 'iso-a6', 'us-a2', 'iso-a7'),
       envelope: maybe(
         fc.record({ caliper: maybe(lengthBetween(0.08, 0.2)), lining: maybe(lengthBetween(0.08, 0.15)) }),
       ),
@@ -118,6 +118,8 @@ const choices = fc.record({
   square: fc.constantFrom(false, false, false, true),
   paper: thickness,
   oneWay: switchOf,
+  printPair: fc.constantFrom(undefined, 'same-way', 'head-to-foot'),
+  foldFactor: fc.constantFrom(undefined, -0.2, 0, 0.3, 1),
   turned: switchOf,
   cutter: maybe(
     fc.record({ spare: fc.constantFrom(0, 4, 60), margin: maybe(lengthBetween(0, 8)), lies: fc.boolean() }),
@@ -142,6 +144,7 @@ const choices = fc.record({
   ),
   corners: fc.constantFrom(undefined, 'folded', 'mitred'),
   hem: fc.constantFrom(undefined, { turn: 'out' }, { turn: 'in' }),
+  seam: fc.constantFrom(undefined, 'tucked', 'flat'),
   convention: maybe(conventions),
   units: fc.constantFrom<SpecUnits>(undefined, 'mm', 'cm', 'in'),
   pick: fc.nat(1000),
@@ -169,12 +172,18 @@ interface Load {
   readonly least: { readonly width: Nm; readonly height: Nm; readonly spine: Nm };
 }
 
+function cardOf(id: string) {
+  const card = sizesOfKind('card').find((size) => size.id === id);
+  if (!card) throw new Error(`no card is called ${id}`);
+  return card;
+}
+
 function loadOf(chosen: Choices): Load | undefined {
   const { contents: c, shares, step: by } = chosen;
   const wanted =
     c ?? (chosen.fixed === 'contents only' ? ({ item: 'iso-a6' } as NonNullable<typeof c>) : undefined);
   if (!wanted) return undefined;
-  const published = sizesOfKind('card').find(({ id }) => id === wanted.item);
+  const published = wanted.item === 'measured' ? undefined : cardOf(wanted.item);
   const card = published ?? {
     width: fromTo(mm(50), mm(130), shares[0] ?? 0, by),
     height: fromTo(mm(60), mm(170), shares[1] ?? 0, by),
@@ -192,9 +201,10 @@ function loadOf(chosen: Choices): Load | undefined {
   });
   return {
     least: {
-      width: across + nmOf(chosen.ease?.across, mm(6)),
-      height: along + inPocket + nmOf(chosen.ease?.along, mm(3)),
-      spine: 2 * inPocket + 6 * thickest.sheet + nmOf(chosen.ease?.spine, mm(1)),
+      // the paper's own thickness takes its share at every fold
+      width: across + nmOf(chosen.ease?.across, mm(6)) + 4 * thickest.sheet,
+      height: along + inPocket + nmOf(chosen.ease?.along, mm(3)) + 4 * thickest.sheet,
+      spine: 2 * inPocket + 8 * thickest.sheet + nmOf(chosen.ease?.spine, mm(1)),
     },
     spec: {
       item: {
@@ -262,7 +272,7 @@ function dimensionsOf({ fixed }: Choices, base: Base): UnspeltObject | undefined
 }
 
 function stockOf(chosen: Choices, blank: { readonly width: Nm; readonly height: Nm }): Unspelt | undefined {
-  const { stock, sheetSpare, oneWay, paper } = chosen;
+  const { stock, sheetSpare, oneWay, paper, printPair, foldFactor } = chosen;
   if (stock === 'none') return undefined;
   const turned = chosen.turned ?? (oneWay === true ? false : undefined);
   const across = turned ?? chosen.sheetLies;
@@ -274,7 +284,7 @@ function stockOf(chosen: Choices, blank: { readonly width: Nm; readonly height: 
     : across
       ? [high, wide]
       : [wide, high];
-  const more = { ...paper, oneWay, turned: chosen.turned };
+  const more = { ...paper, oneWay, printPair, foldFactor, turned: chosen.turned };
   const measured = {
     name: 'Harbour chart paper',
     width: new Length(width),
@@ -313,6 +323,7 @@ function build(chosen: Choices): Generated {
       dimensions: dimensionsOf(chosen, base),
       hem: chosen.hem,
       corners: chosen.corners,
+      seam: chosen.seam,
       cutter: cutterOf(chosen, blank),
       grid: chosen.grid,
       prefer: chosen.prefer,
