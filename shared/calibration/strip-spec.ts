@@ -21,7 +21,7 @@ export const stripMeasurement = withUnits({
     description: 'Sum of the folded panels, each measured edge to edge after pressing.',
   }),
   caliper: length.meta({ description: 'Thickness of one sheet.' }),
-  scores: z.int().min(2).max(40),
+  scores: z.int().min(2).max(40).meta({ description: 'Number of scores on the strip.' }),
 }).meta({ id: 'StripMeasurement', title: 'A measured calibration strip' });
 
 /** The fold factor that a strip shows. */

@@ -58,8 +58,10 @@ const envelope = rectangle('envelope', {
 /** What goes into the pockets. */
 export const contents = z
   .strictObject({
-    item,
-    envelope: envelope.optional(),
+    item: item.meta({ description: 'The card, by a published size or measured, closed if it folds.' }),
+    envelope: envelope
+      .optional()
+      .meta({ description: 'The envelope that goes with each card, if one does.' }),
     perPocket: z.int().min(1).max(200).optional().meta({
       description:
         'Sets in each pocket, a set being the item with its envelope. Default: what the given spine holds, or one.',

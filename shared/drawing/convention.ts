@@ -28,7 +28,8 @@ const openLayer = z.strictObject({
     .literal('stroke', {
       error: 'scores are open lines and can only be stroked: filled, they would become cuts',
     })
-    .optional(),
+    .optional()
+    .meta({ description: 'Scores can only be stroked.' }),
 });
 
 const closedLayer = z.strictObject({
@@ -47,10 +48,11 @@ export const convention = z
         score: openLayer.optional().meta({ description: 'Both kinds of score.' }),
         scoreValley: openLayer.optional().meta({ description: 'Valley scores; overrides `score`.' }),
         scoreMountain: openLayer.optional().meta({ description: 'Mountain scores; overrides `score`.' }),
-        knockout: closedLayer.optional(),
-        cut: closedLayer.optional(),
+        knockout: closedLayer.optional().meta({ description: 'Shapes cut out of the blank.' }),
+        cut: closedLayer.optional().meta({ description: 'The outline of the blank.' }),
       })
-      .optional(),
+      .optional()
+      .meta({ description: 'How each kind of line is drawn.' }),
     rootUnit: z
       .enum(['mm', 'in', 'px'])
       .optional()
@@ -77,7 +79,8 @@ export const convention = z
           .optional()
           .meta({ description: 'Paper left between two cuts of a perforation; default 1.5 mm.' }),
       })
-      .optional(),
+      .optional()
+      .meta({ description: 'What scores are made of, and how near they come to the edges.' }),
     sheetLies: z.enum(['inside-up', 'outside-up']).optional().meta({
       description:
         'How the sheet lies under the tool. `inside-up` is the default; `outside-up` mirrors the whole drawing.',

@@ -66,8 +66,10 @@ function tucked(form: FlatForm, step: TuckStep, { faces }: CreasePattern): FlatF
   const inPanel = (panel: string) => (face: number) => faces[face]?.panel === panel;
   const slipped = form.order.filter(inPanel(step.panel));
   const rest = form.order.filter((face) => !slipped.includes(face));
-  const place =
-    step.to === 'above' ? rest.findLastIndex(inPanel(step.of)) + 1 : rest.findIndex(inPanel(step.of));
-  if (place < 0) throw new Error(`no face lies in the panel ${step.of}`);
+  const there = inPanel(step.of);
+  const beside = step.to === 'above' ? rest.findLastIndex(there) : rest.findIndex(there);
+  const missing = slipped.length === 0 ? step.panel : beside < 0 ? step.of : undefined;
+  if (missing !== undefined) throw new Error(`no face lies in the panel ${missing}`);
+  const place = step.to === 'above' ? beside + 1 : beside;
   return { lies: form.lies, order: [...rest.slice(0, place), ...slipped, ...rest.slice(place)] };
 }

@@ -1,6 +1,6 @@
 import type { CreasePattern, Edge } from '../creases/crease-pattern.ts';
 import type { Point } from '../geometry/plane.ts';
-import type { Neighbours } from './faces-across.ts';
+import type { Across, Neighbours } from './faces-across.ts';
 import { after, carry, hinge, type Motion, type Point3, still } from './space.ts';
 
 /** A crease pattern folded along its creases as stiff faces. */
@@ -9,7 +9,10 @@ export interface RigidForm {
   readonly motions: readonly Motion[];
   /** Where each vertex went, by the first face that has it. */
   readonly vertices: readonly Point3[];
-  /** The largest distance, in nanometres, between two faces' ideas of where a shared vertex went. */
+  /**
+   * The largest distance, in nanometres, between where a face is and where a crease wants it, over every crease:
+   * also those that the walk from face to face did not go through.
+   */
   readonly residual: number;
   /** What is wrong with the graph itself, apart from distances. */
   readonly faults: readonly string[];
@@ -30,39 +33,51 @@ export function foldRigid(
 ): RigidForm {
   const { vertices, faces } = pattern;
   const motions: (Motion | undefined)[] = faces.map((_, index) => (index === root ? still : undefined));
+  /** Where the face beyond a crease must be, given where this face is. */
+  const beyond = (motion: Motion, { edge, from, to }: Across): Motion => {
+    const [p, q] = [vertices[from], vertices[to]];
+    if (!p || !q) throw new Error(`vertex ${from} or ${to} is missing`);
+    return after(motion, hinge(p, q, -angleOf(edge)));
+  };
   const queue = [root];
   for (const face of queue) {
-    for (const { other, edge, from, to } of neighbours[face] ?? []) {
-      if (motions[other]) continue;
-      const [p, q] = [vertices[from], vertices[to]];
-      if (!p || !q) continue;
-      motions[other] = after(motions[face] ?? still, hinge(p, q, -angleOf(edge)));
-      queue.push(other);
+    for (const across of neighbours[face] ?? []) {
+      if (motions[across.other]) continue;
+      motions[across.other] = beyond(motions[face] ?? still, across);
+      queue.push(across.other);
     }
   }
   const faults = motions.flatMap((motion, face) =>
     motion ? [] : [`face ${face} (${faces[face]?.panel}) hangs on no other`],
   );
-  return { motions: motions.map((motion) => motion ?? still), faults, ...meet(pattern, motions) };
+  const found = motions.map((motion) => motion ?? still);
+  const residual = neighbours
+    .flatMap((across, face) =>
+      across.map((each) => apart(pattern, each.other, beyond(found[face] ?? still, each), found[each.other])),
+    )
+    .reduce((most, distance) => Math.max(most, distance), 0);
+  return { motions: found, faults, residual, vertices: whereVerticesGo(pattern, found) };
+}
+
+/** The largest distance between where two motions take the corners of a face. */
+function apart({ vertices, faces }: CreasePattern, face: number, one: Motion, other: Motion = still): number {
+  let most = 0;
+  for (const corner of faces[face]?.vertices ?? []) {
+    const point = flat(vertices[corner] ?? { x: 0, y: 0 });
+    const [a, b] = [carry(one, point), carry(other, point)];
+    most = Math.max(most, Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z));
+  }
+  return most;
 }
 
 const flat = ({ x, y }: Point): Point3 => ({ x, y, z: 0 });
 
-function meet({ vertices, faces }: CreasePattern, motions: readonly (Motion | undefined)[]) {
+function whereVerticesGo({ vertices, faces }: CreasePattern, motions: readonly Motion[]): readonly Point3[] {
   const where: (Point3 | undefined)[] = vertices.map(() => undefined);
-  let residual = 0;
-  for (const [index, face] of faces.entries()) {
-    const motion = motions[index];
-    if (!motion) continue;
-    for (const vertex of face.vertices) {
-      const point = vertices[vertex];
-      if (!point) continue;
-      const went = carry(motion, flat(point));
-      const known = where[vertex];
-      if (known)
-        residual = Math.max(residual, Math.hypot(went.x - known.x, went.y - known.y, went.z - known.z));
-      else where[vertex] = went;
+  for (const [index, { vertices: corners }] of faces.entries()) {
+    for (const corner of corners) {
+      where[corner] ??= carry(motions[index] ?? still, flat(vertices[corner] ?? { x: 0, y: 0 }));
     }
   }
-  return { vertices: where.map((point) => point ?? { x: 0, y: 0, z: 0 }), residual };
+  return where.map((point) => point ?? { x: 0, y: 0, z: 0 });
 }

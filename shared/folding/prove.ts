@@ -6,9 +6,11 @@ import { facesAcross } from './faces-across.ts';
 import { boxOf, type FlatFace, flatFaces } from './flat-faces.ts';
 import { type FlatForm, foldInSteps } from './fold-in-steps.ts';
 import { foldRigid } from './fold-rigid.ts';
+import { graphFaults } from './graph-faults.ts';
 import { jointsOf } from './joints.ts';
 import { type Pocket, type PocketPlace, pocketIn } from './pockets.ts';
 import { type Spot, spotsOf } from './spots.ts';
+import { stepFaults } from './step-faults.ts';
 import { type ClosedLayers, closedLayers } from './thickness.ts';
 import { vertexFaults } from './vertices.ts';
 
@@ -62,13 +64,23 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
   const rigid = foldRigid(pattern, neighbours, root, ({ foldAngle }) =>
     Math.abs(foldAngle) === 180 ? foldAngle : 0,
   );
-  const residual = Math.max(rigid.residual, disagreement(pattern, last, rigid.vertices));
+  const closed = foldRigid(pattern, neighbours, root);
+  const residual = Math.max(rigid.residual, closed.residual, disagreement(pattern, last, rigid.vertices));
   const box = boxOf(faces.flatMap(({ corners }) => corners));
   const spots = spotsOf(faces);
   const layers = closedLayers(pattern, spots);
   const pockets = promised.pockets.map((place) => pocketIn(place, joints, faces));
   const checks = [
-    check('graph', rigid.faults, 'every face hangs together'),
+    check(
+      'graph',
+      [...graphFaults(pattern, program.outline), ...rigid.faults],
+      'the sheet has the blank’s outline, and its faces hang together',
+    ),
+    check(
+      'steps',
+      stepFaults(pattern, program, neighbours, forms),
+      'every crease is bent as its step bends it',
+    ),
     check(
       'closure',
       residual <= CLOSURE ? [] : [`two ways round the sheet miss each other by ${residual / 1e6} mm`],

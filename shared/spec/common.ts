@@ -23,7 +23,7 @@ const sheet = rectangle('sheet', {
   turned: z.boolean().optional().meta({
     description: 'Whether the sheet is used turned by a quarter. Default: whichever serves better.',
   }),
-});
+}).meta({ id: 'Sheet', description: 'Paper to make folders from, by a published size or measured.' });
 
 const cutter = z
   .strictObject({
@@ -31,7 +31,7 @@ const cutter = z
     height: length,
     margin: lengthOrZero.optional().meta({ description: 'Kept free on every side; default 0.' }),
   })
-  .meta({ description: 'The largest piece that the machine can work on.' });
+  .meta({ id: 'Cutter', description: 'The largest piece that the machine can work on.' });
 
 /** The members that every style's spec has. */
 export const commonShape = {

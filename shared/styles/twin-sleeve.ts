@@ -19,7 +19,7 @@ const dimension = (description: string) => length.optional().meta({ description 
 /** The spec of a twin sleeve. */
 export const twinSleeveSpec = withUnits(
   {
-    style: z.literal('twin-sleeve'),
+    style: z.literal('twin-sleeve').meta({ description: 'The way of folding, as GET /v1/styles lists it.' }),
     ...commonShape,
     dimensions: z
       .strictObject({
@@ -28,7 +28,8 @@ export const twinSleeveSpec = withUnits(
             width: dimension('Width of a cover, from hem to spine.'),
             height: dimension('Height of a cover.'),
           })
-          .optional(),
+          .optional()
+          .meta({ description: 'One cover of the closed folder.' }),
         spine: dimension('Distance between the two spine scores.'),
         hem: dimension('Depth of the hems at the two pocket mouths.'),
         topFlap: dimension('Height of the flap that folds down.'),
@@ -43,7 +44,8 @@ export const twinSleeveSpec = withUnits(
           description: 'Hems fold to the outside face, a band in the inside print, or in and out of sight.',
         }),
       })
-      .optional(),
+      .optional()
+      .meta({ description: 'The hems at the two pocket mouths.' }),
     seam: z.enum(['tucked', 'flat']).optional().meta({
       description:
         'Whether the hems of the two flaps are slipped into each other at the ends (the default), or the bottom flap just lies over the top flap.',

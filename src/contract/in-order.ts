@@ -1,11 +1,4 @@
-type Json = null | boolean | number | string | readonly Json[] | { readonly [name: string]: Json };
-type JsonObject = { readonly [name: string]: Json };
-
-/** An OpenAPI document as plain JSON. */
-export type Contract = JsonObject;
-
-const isObject = (value: Json | undefined): value is JsonObject =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+import { type Contract, isObject, type Json, type JsonObject } from './json.ts';
 
 const byName = (object: JsonObject): JsonObject =>
   Object.fromEntries(Object.entries(object).toSorted(([a], [b]) => (a < b ? -1 : 1)));

@@ -2,13 +2,23 @@ import swagger from '@fastify/swagger';
 import swaggerUi from '@fastify/swagger-ui';
 import fp from 'fastify-plugin';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
-import { type Contract, inOrder } from '../contract/in-order.ts';
+import { describeReplies } from '../contract/describe-replies.ts';
+import type { Replies } from '../contract/example.ts';
+import exampleReplies from '../contract/example-replies.json' with { type: 'json' };
+import { examples } from '../contract/examples.ts';
+import { inOrder } from '../contract/in-order.ts';
+import type { Contract } from '../contract/json.ts';
+import { withoutSingleChoices } from '../contract/single-choices.ts';
+import { withExamples } from '../contract/with-examples.ts';
 import { hemfoldVersion } from '../version.ts';
 
 declare module 'fastify' {
   interface FastifyInstance {
-    /** The OpenAPI document of every route, in a stable order. */
-    readonly contract: () => Contract;
+    /**
+     * The OpenAPI document of every route, in a stable order.
+     * @param replies what the app answered to the examples; default what `npm run openapi` kept of its answers
+     */
+    readonly contract: (replies?: Replies) => Contract;
   }
 }
 
@@ -23,9 +33,13 @@ Lengths carry their unit, as in \`"130 mm"\` or \`"5 1/8 in"\`. Errors are RFC 9
 
 const tags = [
   { name: 'folders', description: 'One folder: its plan and its drawing.' },
+  { name: 'calibration', description: 'What a fold takes from a panel: a strip to fold and measure.' },
   { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
   { name: 'service', description: 'The service itself.' },
 ];
+
+const contractOf = (document: object, replies: Replies): Contract =>
+  withExamples(describeReplies(withoutSingleChoices(inOrder(document))), examples, replies);
 
 /**
  * The OpenAPI 3.1 document, from the routes' own schemas, and its pages at /docs. A route without tags stays out.
@@ -46,11 +60,13 @@ export default fp(
     await app.register(swaggerUi, {
       routePrefix: '/docs',
       theme: { title: 'hemfold: the API' },
+      transformSpecification: () => app.contract(),
       uiConfig: { layout: 'BaseLayout', docExpansion: 'list', tryItOutEnabled: true },
     });
     let contract: Contract | undefined;
-    app.decorate('contract', () => {
-      contract ??= inOrder(app.swagger());
+    app.decorate('contract', (replies?: Replies) => {
+      if (replies) return contractOf(app.swagger(), replies);
+      contract ??= contractOf(app.swagger(), exampleReplies);
       return contract;
     });
     app.get('/openapi.json', async (_request, reply) =>

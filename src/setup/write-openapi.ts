@@ -1,14 +1,29 @@
+import { spawnSync } from 'node:child_process';
 import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildApp } from '../app.ts';
 import { writeWhole } from '../cli/write-output.ts';
 import { readConfig } from '../config.ts';
+import { examples } from '../contract/examples.ts';
+import { runExamples } from '../contract/run-examples.ts';
 
-const file = fileURLToPath(new URL('../../openapi/openapi.json', import.meta.url));
+const pathOf = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
+const contractFile = pathOf('../../openapi/openapi.json');
+const repliesFile = pathOf('../contract/example-replies.json');
+
+const formatter = pathOf('../../node_modules/@biomejs/biome/bin/biome');
+
+const write = (file: string, value: object) => writeWhole(file, `${JSON.stringify(value, null, 2)}\n`);
 
 /** The committed contract is what the running app would serve, so it cannot say anything else. */
-const app = await buildApp(readConfig({ LOG_LEVEL: 'warn' }));
-await mkdir(dirname(file), { recursive: true });
-await writeWhole(file, `${JSON.stringify(app.contract(), null, 2)}\n`);
+const app = await buildApp(readConfig({ LOG_LEVEL: 'warn', RATE_LIMIT: '0' }), {
+  refuseUnderPressure: false,
+});
+const replies = await runExamples(app, examples);
+await mkdir(dirname(contractFile), { recursive: true });
+await write(repliesFile, replies);
+// this one is source, and formatted like all of it
+spawnSync(process.execPath, [formatter, 'format', '--write', repliesFile], { stdio: 'inherit' });
+await write(contractFile, app.contract(replies));
 await app.close();

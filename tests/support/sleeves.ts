@@ -57,7 +57,7 @@ export const easySleeve = {
 };
 
 /** One sleeve of each kind with easy numbers: 2 corners × 2 hem turns × 2 seams. */
-export const everyKind: readonly object[] = ['folded', 'mitred'].flatMap((corners) =>
+export const everyKind = ['folded', 'mitred'].flatMap((corners) =>
   ['out', 'in'].flatMap((turn) =>
     ['tucked', 'flat'].map((seam) => ({ ...easySleeve, corners, hem: { turn }, seam })),
   ),

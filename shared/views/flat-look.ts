@@ -1,0 +1,67 @@
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { boxOf } from '../folding/flat-faces.ts';
+import type { FlatForm } from '../folding/fold-in-steps.ts';
+import type { Side } from '../folding/regions.ts';
+import { type Isometry, move, type Point } from '../geometry/plane.ts';
+import type { Look } from './painted.ts';
+import type { PagePoint } from './picture.ts';
+
+/** A flat look with its own page: the form's box begins at its top left corner. */
+export interface FlatLook extends Look {
+  readonly side: Side;
+  /** Millimetres. */
+  readonly width: number;
+  readonly height: number;
+  /** The page's point for a point of the flat form, in nanometres. */
+  readonly onPage: (point: Point) => PagePoint;
+}
+
+/**
+ * A flat form seen squarely. From outside it is mirrored left to right, as when a page is turned, and the lowest
+ * layer is the nearest.
+ * @param keep the faces to show; default all
+ */
+export function flatLook(
+  { vertices, faces }: CreasePattern,
+  { lies, order }: FlatForm,
+  side: Side,
+  ratio: number,
+  keep: (face: number) => boolean = () => true,
+): FlatLook {
+  const motion = (face: number): Isometry => {
+    const found = lies[face];
+    if (!found) throw new Error(`face ${face} has no place in the form`);
+    return found;
+  };
+  const kept = order.filter(keep);
+  const box = boxOf(
+    kept.flatMap((face) =>
+      (faces[face]?.vertices ?? []).flatMap((corner) => {
+        const point = vertices[corner];
+        return point ? [move(motion(face), point)] : [];
+      }),
+    ),
+  );
+  const scale = ratio / 1e6;
+  const onPage = ({ x, y }: Point): PagePoint => ({
+    x: (side === 'inside' ? x - box.left : box.right - x) * scale,
+    y: (y - box.top) * scale,
+  });
+  return {
+    side,
+    ratio,
+    width: (box.right - box.left) * scale,
+    height: (box.bottom - box.top) * scale,
+    onPage,
+    order: side === 'inside' ? kept : kept.toReversed(),
+    sideOf: () => side,
+    at: (face, point) => onPage(move(motion(face), point)),
+    level: (one, other) => keep(other) && sameMotion(motion(one), motion(other)),
+  };
+}
+
+/** Two faces lie level when one motion took both there; entries of motions differ by rounding alone. */
+const sameMotion = (one: Isometry, other: Isometry): boolean =>
+  Math.abs(one.a - other.a) + Math.abs(one.b - other.b) + Math.abs(one.c - other.c) < 1e-6 &&
+  Math.abs(one.d - other.d) < 1e-6 &&
+  Math.hypot(one.tx - other.tx, one.ty - other.ty) < 2;

@@ -1,0 +1,21 @@
+import type { Folded } from '../folding/proof-of.ts';
+import { describeLength } from '../lengths/show-length.ts';
+
+/** How large the closed folder is. */
+export function sizeOf({ plan }: Folded): string {
+  const { measure } = plan.spec;
+  const { width, height, thickness } = plan.closed;
+  // an estimate, which "about" says already
+  const thick = describeLength(thickness, measure).replace('≈ ', '');
+  return `Closed ${describeLength(width, measure)} wide, ${describeLength(height, measure)} high and about ${thick} thick.`;
+}
+
+const larger: Readonly<Record<number, string>> = {
+  1: 'real size',
+  2: 'twice real size',
+  3: 'three times real size',
+};
+
+/** How large a picture is, from page millimetres for one real millimetre. */
+export const scaleOf = (ratio: number): string =>
+  `Drawn at ${larger[ratio] ?? `${Math.round(ratio * 1000) / 10} % of real size`}.`;

@@ -1,0 +1,101 @@
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { facesAcross } from '../folding/faces-across.ts';
+import type { FlatForm } from '../folding/fold-in-steps.ts';
+import type { Side } from '../folding/regions.ts';
+import { type Point, turnsOver } from '../geometry/plane.ts';
+import type { LineKind, Mark, PagePoint, Paper } from './picture.ts';
+
+/** A face of the sheet as it is painted on the page. */
+export interface Painted {
+  readonly index: number;
+  readonly part: string;
+  readonly paper: Paper;
+  /** A corner that was folded over: it lies a quarter turn off the sheet. */
+  readonly corner: boolean;
+  readonly outline: readonly PagePoint[];
+  /** Where its print's up points on the page; shorter than 1 where it is seen at a slant. */
+  readonly up: PagePoint;
+  readonly lines: readonly { readonly line: LineKind; readonly from: PagePoint; readonly to: PagePoint }[];
+}
+
+/** A way of looking at a form: what is painted over what, and where the page shows a point of a face. */
+export interface Look {
+  /** Indices of the faces to paint, from the farthest to the nearest. */
+  readonly order: readonly number[];
+  readonly sideOf: (face: number) => Side;
+  /** @param point on the sheet, in nanometres */
+  readonly at: (face: number, point: Point) => PagePoint;
+  /** Whether two faces that share a crease lie in one plane, side by side. */
+  readonly level: (one: number, other: number) => boolean;
+  /** Page millimetres for one real millimetre. */
+  readonly ratio: number;
+}
+
+/** Where each print's up points on the sheet. */
+export interface Ups {
+  readonly outside: Point;
+  readonly inside: Point;
+}
+
+/** Whether an edge of the paper is where the fronts of the pockets meet; ends on the sheet, by face. */
+export type IsSeam = (face: number, from: Point, to: Point) => boolean;
+
+/** Every face of a form as a look shows it, the farthest first. */
+export function paint(
+  pattern: CreasePattern,
+  { lies }: Pick<FlatForm, 'lies'>,
+  look: Look,
+  ups: Ups,
+  isSeam: IsSeam = () => false,
+): readonly Painted[] {
+  const { vertices, faces } = pattern;
+  const neighbours = facesAcross(pattern);
+  return look.order.flatMap((index) => {
+    const [face, motion] = [faces[index], lies[index]];
+    if (!face || !motion) return [];
+    const paper: Paper = (look.sideOf(index) === 'inside') === turnsOver(motion) ? 'outside' : 'inside';
+    const corners = face.vertices.flatMap((corner) => vertices[corner] ?? []);
+    const outline = corners.map((corner) => look.at(index, corner));
+    const lines = face.vertices.flatMap((corner, at) => {
+      const next = (at + 1) % face.vertices.length;
+      const [from, to, p, q] = [outline[at], outline[next], corners[at], corners[next]];
+      if (!from || !to || !p || !q) return [];
+      const across = neighbours[index]?.find((one) => one.from === corner && one.to === face.vertices[next]);
+      const level = across !== undefined && look.level(index, across.other);
+      const line: LineKind = level ? 'score' : !across && isSeam(index, p, q) ? 'seam' : 'edge';
+      return [{ line, from, to }];
+    });
+    return [
+      {
+        index,
+        part: face.panel,
+        paper,
+        corner: Math.abs(motion.a) < 0.5,
+        outline,
+        lines,
+        up: upOf(look, index, corners[0], ups[paper]),
+      },
+    ];
+  });
+}
+
+const NM_PER_MM = 1e6;
+
+function upOf(look: Look, face: number, corner: Point | undefined, up: Point): PagePoint {
+  const start = corner ?? { x: 0, y: 0 };
+  const from = look.at(face, start);
+  const to = look.at(face, { x: start.x + up.x * NM_PER_MM, y: start.y + up.y * NM_PER_MM });
+  return { x: (to.x - from.x) / look.ratio, y: (to.y - from.y) / look.ratio };
+}
+
+/** The marks for a painted face: its paper, then its lines, so that what lies nearer covers both. */
+export function marksOf({ part, paper, outline, lines }: Painted): readonly Mark[] {
+  const kinds = ['score', 'edge', 'seam'] as const;
+  return [
+    { kind: 'face', part, paper, outline },
+    ...kinds.flatMap((line): Mark[] => {
+      const own = lines.filter((each) => each.line === line).map(({ from, to }) => [from, to]);
+      return own.length === 0 ? [] : [{ kind: 'line', line, lines: own }];
+    }),
+  ];
+}

@@ -1,0 +1,73 @@
+import type { Step } from '../creases/fold-program.ts';
+import { flatFaces } from '../folding/flat-faces.ts';
+import type { FlatForm } from '../folding/fold-in-steps.ts';
+import type { Folded } from '../folding/proof-of.ts';
+import { signedArea } from './convex.ts';
+import { type Room, ratioFor } from './fit.ts';
+import { flatLook } from './flat-look.ts';
+import { group } from './flat-scene.ts';
+import { foldMarks } from './fold-line.ts';
+import { moveMarks } from './move-marks.ts';
+import { marksOf, paint } from './painted.ts';
+import type { Scene } from './picture.ts';
+import { regionBadges } from './region-badges.ts';
+import { seamOf } from './seam.ts';
+import { printUps } from './sheet-prints.ts';
+import { slipMarks } from './slip-marks.ts';
+import { stepSentence } from './step-words.ts';
+import { regionsOf, type Seen, seenOf } from './visible.ts';
+
+/** Fold lines and arrows reach this far beyond the paper, in millimetres. */
+const around = 7;
+
+/** One scene for each fold step, all to the scale of the open sheet: the paper before the step, and what to do. */
+export function stepScenes(folded: Folded, room: Room): readonly Scene[] {
+  const { blank } = folded.plan;
+  const space = { width: room.width - 2 * around, height: room.height - 2 * around };
+  const ratio = ratioFor(blank.width, blank.height, space);
+  return folded.program.steps.flatMap((step, index) => {
+    const form = folded.proof.forms[index];
+    return form ? [stepScene(folded, step, index + 1, form, ratio)] : [];
+  });
+}
+
+function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, ratio: number): Scene {
+  const { pattern, plan, proof } = folded;
+  const look = flatLook(pattern, form, 'inside', ratio);
+  const faces = flatFaces(pattern, form);
+  // the fronts meet once everything lies where it will stay
+  const closed = form.lies.every((lies, face) => lies === proof.forms.at(-1)?.lies[face]);
+  const seen = seenOf(paint(pattern, form, look, printUps(plan), closed ? seamOf(folded) : undefined));
+  const first = number === 1;
+  const words = first ? `Lay the sheet with its inside face up. ${stepSentence(step)}` : stepSentence(step);
+  const marks = [
+    group(
+      'paper',
+      seen.flatMap(({ face }) => marksOf(face)),
+    ),
+    ...(first ? [group('prints', sheetPrint(seen))] : []),
+    group('fold', step.kind === 'fold' ? foldMarks(step, faces, look) : slipMarks(step, faces, look)),
+  ];
+  return {
+    name: `step-${number}`,
+    heading: words,
+    number,
+    description: `Step ${number}: ${words}`,
+    width: look.width + 2 * around,
+    height: look.height + 2 * around,
+    ratio,
+    marks: moveMarks(marks, around, around),
+  };
+}
+
+/** One arrow for the whole sheet, in the middle of its largest panel, so that a one-way print is laid right. */
+function sheetPrint(seen: readonly Seen[]) {
+  const [largest] = regionsOf(seen)
+    .map((region) => ({
+      region,
+      // whole square millimetres, so that rounding does not choose between two panels of one size
+      area: Math.round(region.pieces.reduce((sum, piece) => sum + Math.abs(signedArea(piece)), 0)),
+    }))
+    .toSorted((one, other) => other.area - one.area);
+  return largest ? regionBadges([largest.region]).filter(({ kind }) => kind === 'arrow') : [];
+}

@@ -1,0 +1,44 @@
+import { type Convex, without } from './convex.ts';
+import type { Painted } from './painted.ts';
+import type { PagePoint, Paper } from './picture.ts';
+
+/** A face of which something is seen. */
+export interface Seen {
+  readonly face: Painted;
+  /** What no later face covers. */
+  readonly pieces: readonly Convex[];
+}
+
+/** Painted faces without those that later ones cover wholly. */
+export const seenOf = (painted: readonly Painted[]): readonly Seen[] =>
+  painted.flatMap((face, index) => {
+    const pieces = painted
+      .slice(index + 1)
+      .reduce<readonly Convex[]>(
+        (left, { outline }) => left.flatMap((piece) => without(piece, outline)),
+        [face.outline],
+      );
+    return pieces.length === 0 ? [] : [{ face, pieces }];
+  });
+
+/** What can be seen of one panel, one paper side and one direction of the print. */
+export interface VisibleRegion {
+  readonly part: string;
+  readonly paper: Paper;
+  /** A corner that was folded over: it lies a quarter turn off the rest of its panel. */
+  readonly corner: boolean;
+  readonly up: PagePoint;
+  readonly pieces: readonly Convex[];
+}
+
+/** What is seen, by region, in painting order. */
+export function regionsOf(seen: readonly Seen[]): readonly VisibleRegion[] {
+  const regions = new Map<string, VisibleRegion>();
+  for (const { face, pieces } of seen) {
+    const { part, paper, corner, up } = face;
+    const key = [part, paper, up.x.toFixed(3), up.y.toFixed(3)].join();
+    const known = regions.get(key);
+    regions.set(key, { part, paper, corner, up, pieces: [...(known?.pieces ?? []), ...pieces] });
+  }
+  return [...regions.values()];
+}

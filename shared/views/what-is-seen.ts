@@ -1,0 +1,52 @@
+import { type Appearance, appearancesOf } from '../folding/appearance.ts';
+import type { Folded } from '../folding/proof-of.ts';
+import type { Direction, Region } from '../folding/regions.ts';
+import { labelOf, listed, sentence } from './part-names.ts';
+
+const directions: Readonly<Record<Direction, string>> = {
+  upright: 'upright',
+  inverted: 'upside down',
+  'turned left': 'on its left side',
+  'turned right': 'on its right side',
+};
+
+/** Says which part shows which face of the paper, and which way the print points there; largest parts first. */
+export function whatIsSeen(folded: Folded, view: Appearance['view']): string {
+  const regions = appearancesOf(folded).find((appearance) => appearance.view === view)?.regions ?? [];
+  const { sheet, sheetTurned } = folded.plan.arrangement;
+  const read = regions.map(({ part, face, direction }) => ({
+    noun: labelOf(part, isAskew(direction.sameWay) !== sheetTurned),
+    face,
+    direction: directions[sheet.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay],
+  }));
+  const groups = new Map<string, typeof read>();
+  for (const one of read) {
+    const key = nounGroup(one);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].map(saidOf).join(' ');
+}
+
+/** A print lies askew on a turned sheet, and on a corner of one that is not turned. */
+const isAskew = (direction: Direction): boolean => direction.startsWith('turned');
+
+interface Read {
+  readonly noun: string;
+  readonly face: Region['face'];
+  readonly direction: string;
+}
+
+/** Corners are turned to both sides, and one sentence says so. */
+const nounGroup = ({ noun, face, direction }: Read): string =>
+  noun === 'corner' ? `${noun} ${face}` : `${face} ${direction}`;
+
+function saidOf(group: readonly Read[]): string {
+  const counts = new Map<string, number>();
+  for (const { noun } of group) counts.set(noun, (counts.get(noun) ?? 0) + 1);
+  const nouns = [...counts].map(([noun, count]) =>
+    (noun === 'hem' || noun === 'corner') && count > 1 ? `the ${noun}s` : `the ${noun}`,
+  );
+  const verb = nouns.length > 1 || nouns[0]?.endsWith('s') ? 'show' : 'shows';
+  const ways = [...new Set(group.map(({ direction }) => direction))].join(' or ');
+  return `${sentence(listed(nouns))} ${verb} the ${group[0]?.face} face, print ${ways}.`;
+}

@@ -1,0 +1,93 @@
+import { calibrationExamples } from './calibration-examples.ts';
+import type { Examples } from './example.ts';
+import {
+  bareInches,
+  contentsOnly,
+  knownByHeart,
+  mirroredPerforation,
+  ownStock,
+  sheetTooSmall,
+} from './example-specs.ts';
+
+const unseen = { show: 'none' } as const;
+const excerpt = { show: 'excerpt' } as const;
+
+/** The examples in the contract, by operation id; a test runs each. Every operation needs one. */
+export const examples: Examples = {
+  planFolder: [
+    { ...knownByHeart, ...excerpt },
+    { ...contentsOnly, ...unseen },
+    { ...bareInches, ...unseen },
+    { ...ownStock, ...unseen },
+    { ...mirroredPerforation, ...unseen },
+    sheetTooSmall,
+  ],
+  drawFolder: [
+    knownByHeart,
+    { ...contentsOnly, ...unseen },
+    { ...ownStock, ...unseen },
+    { ...mirroredPerforation, ...unseen },
+    sheetTooSmall,
+  ],
+  foldFolder: [{ ...knownByHeart, ...excerpt }, { ...ownStock, ...unseen }, sheetTooSmall],
+  viewFolder: [
+    {
+      ...knownByHeart,
+      name: 'known-by-heart-closed',
+      summary: 'Craft evening: both covers of the folder whose dimensions the volunteers know by heart',
+      parameters: { view: 'closed' },
+    },
+    { ...ownStock, ...unseen },
+    {
+      ...contentsOnly,
+      ...unseen,
+      name: 'contents-only-first-step',
+      summary: 'Shop: the first fold of a folder for two A6 cards with C6 envelopes in each pocket',
+      parameters: { view: 'step-1' },
+    },
+    {
+      ...knownByHeart,
+      name: 'step-too-far',
+      summary: 'Refused: the folder has fewer steps than that',
+      parameters: { view: 'step-40' },
+    },
+    sheetTooSmall,
+  ],
+  possibleFolders: [
+    {
+      name: 'craft-sheet',
+      summary: 'Craft evening: what a 12 x 12 in sheet can become',
+      body: { style: 'twin-sleeve', stock: { name: 'Lamp room blue', size: 'craft-12x12' } },
+      show: 'excerpt',
+    },
+    {
+      name: 'own-sheet',
+      summary: 'Shop: what a sheet of one’s own can become on a small machine, with mitred corners',
+      body: {
+        style: 'twin-sleeve',
+        units: 'mm',
+        stock: { width: 350, height: 500, grammage: 200, oneWay: true },
+        cutter: { width: 330, height: 600 },
+        corners: 'mitred',
+      },
+      show: 'none',
+    },
+  ],
+  ...calibrationExamples,
+  listStyles: [{ name: 'styles', summary: 'Every way of folding' }],
+  listSizes: [{ name: 'sizes', summary: 'The published sizes', show: 'excerpt' }],
+  explainProblem: [
+    {
+      name: 'cannot-be-folded',
+      summary: 'What to make of a refused spec',
+      parameters: { name: 'cannot-be-folded' },
+    },
+    {
+      name: 'invalid-spec',
+      summary: 'What to make of a slip in a spec',
+      parameters: { name: 'invalid-spec' },
+    },
+  ],
+  getHealth: [{ name: 'well', summary: 'Ready for work' }],
+  getLiveness: [{ name: 'well', summary: 'Running' }],
+};

@@ -1,0 +1,59 @@
+import type { FastifyInstance } from 'fastify';
+import type { Example, Examples, Replies, Reply } from './example.ts';
+import { excerpt } from './excerpt.ts';
+import { type Contract, isObject, type Json, objectAt } from './json.ts';
+
+interface Place {
+  readonly method: 'GET' | 'POST';
+  readonly url: string;
+}
+
+/** Where each operation answers, by its id. */
+function placesOf(document: Contract): ReadonlyMap<string, Place> {
+  const places = Object.entries(objectAt(document, 'paths')).flatMap(([url, item]) =>
+    Object.entries(isObject(item) ? item : {}).map(([method, operation]) => {
+      const place: Place = { method: method === 'post' ? 'POST' : 'GET', url };
+      return [String(isObject(operation) ? operation.operationId : ''), place] as const;
+    }),
+  );
+  return new Map(places);
+}
+
+/** The URL with each value at its place in the path or, where the path has none, in the query. */
+export function filledUrl(path: string, values: Readonly<Record<string, string>> = {}): string {
+  const inPath = (name: string) => path.includes(`{${name}}`);
+  const filled = path.replace(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(values[name] ?? ''));
+  const query = new URLSearchParams(Object.entries(values).filter(([name]) => !inPath(name)));
+  return query.size === 0 ? filled : `${filled}?${query}`;
+}
+
+async function replyTo(app: FastifyInstance, place: Place, example: Example): Promise<Reply> {
+  const answer = await app.inject({
+    method: place.method,
+    url: filledUrl(place.url, example.parameters),
+    ...(example.body === undefined
+      ? {}
+      : { headers: { 'content-type': 'application/json' }, payload: JSON.stringify(example.body) }),
+  });
+  const [mediaType = ''] = String(answer.headers['content-type']).split(';', 1);
+  const value: Json = /[/+]json$/.test(mediaType) ? answer.json() : answer.body;
+  return { status: answer.statusCode, mediaType, value: example.show === 'excerpt' ? excerpt(value) : value };
+}
+
+/**
+ * What the app answers to every example that shows its reply.
+ * @throws Error for examples of an operation that the document does not have
+ */
+export async function runExamples(app: FastifyInstance, examples: Examples): Promise<Replies> {
+  const places = placesOf(app.contract());
+  const replies: Record<string, Record<string, Reply>> = {};
+  for (const [operationId, own] of Object.entries(examples)) {
+    const place = places.get(operationId);
+    if (!place) throw new Error(`there are examples of ${operationId}, which is no operation`);
+    const answers: Record<string, Reply> = {};
+    for (const example of own)
+      if (example.show !== 'none') answers[example.name] = await replyTo(app, place, example);
+    replies[operationId] = answers;
+  }
+  return replies;
+}
