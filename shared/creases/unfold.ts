@@ -12,6 +12,7 @@ import {
   turnsOver,
 } from '../geometry/plane.ts';
 import type { CreasePattern, Edge, Letter } from './crease-pattern.ts';
+import { edgeKey } from './edge-key.ts';
 import type { FoldProgram, FoldStep, Panel } from './fold-program.ts';
 
 /** What an edge of a piece is: border, or the crease that a fold left. */
@@ -119,7 +120,7 @@ function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
     for (const [at, from] of corners.entries()) {
       const to = corners[(at + 1) % corners.length] ?? from;
       const ends: [number, number] = from < to ? [from, to] : [to, from];
-      const key = ends[0] * MOST_VERTICES + ends[1];
+      const key = edgeKey(from, to);
       const known = edgeAt.get(key);
       if (known) known.uses++;
       else {
@@ -143,9 +144,6 @@ function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
     steps: program.steps.map((step) => step.name),
   };
 }
-
-/** Far more than any fold program makes; it keeps pairs of vertices apart as one number. */
-const MOST_VERTICES = 2 ** 20;
 
 /** A list of different points, and a function that finds a point's place in it or adds it. */
 function vertexList() {

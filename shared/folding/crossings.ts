@@ -45,18 +45,23 @@ function cutThrough({ from, to, one, other, folded }: Joint, faces: readonly Fla
   });
 }
 
-function pairsOnOneLine(joints: readonly Joint[]): (readonly [Joint, Joint])[] {
-  return joints.flatMap((one, index) =>
-    joints.slice(index + 1).flatMap((other) => (overlap(one, other) ? [[one, other] as const] : [])),
-  );
+function pairsOnOneLine(joints: readonly Joint[]): readonly (readonly [Joint, Joint])[] {
+  const pairs: (readonly [Joint, Joint])[] = [];
+  for (const [index, one] of joints.entries()) {
+    for (let next = index + 1; next < joints.length; next++) {
+      const other = joints[next];
+      if (other && overlap(one, other)) pairs.push([one, other]);
+    }
+  }
+  return pairs;
 }
 
 /** Whether two joints lie on each other along more than a point. */
 function overlap(one: Joint, other: Joint): boolean {
   const [dx, dy] = [one.to.x - one.from.x, one.to.y - one.from.y];
   const length = Math.hypot(dx, dy);
-  const off = (p: Point) => Math.abs((dx * (p.y - one.from.y) - dy * (p.x - one.from.x)) / length);
-  if (off(other.from) > TOUCH || off(other.to) > TOUCH) return false;
+  const off = (p: Point) => Math.abs(dx * (p.y - one.from.y) - dy * (p.x - one.from.x)) > TOUCH * length;
+  if (off(other.from) || off(other.to)) return false;
   const along = (p: Point) => (dx * (p.x - one.from.x) + dy * (p.y - one.from.y)) / length;
   const [a, b] = [along(other.from), along(other.to)];
   return Math.min(length, Math.max(a, b)) - Math.max(0, Math.min(a, b)) > TOUCH;

@@ -51,11 +51,15 @@ export function foldRigid(
     motion ? [] : [`face ${face} (${faces[face]?.panel}) hangs on no other`],
   );
   const found = motions.map((motion) => motion ?? still);
-  const residual = neighbours
-    .flatMap((across, face) =>
-      across.map((each) => apart(pattern, each.other, beyond(found[face] ?? still, each), found[each.other])),
-    )
-    .reduce((most, distance) => Math.max(most, distance), 0);
+  let residual = 0;
+  for (const [face, across] of neighbours.entries()) {
+    for (const each of across) {
+      // a crease is met from both of its faces; once is enough
+      if (each.other < face) continue;
+      const wanted = beyond(found[face] ?? still, each);
+      residual = Math.max(residual, apart(pattern, each.other, wanted, found[each.other]));
+    }
+  }
   return { motions: found, faults, residual, vertices: whereVerticesGo(pattern, found) };
 }
 

@@ -1,4 +1,5 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { edgeKey } from '../creases/edge-key.ts';
 import { distanceFrom, type Point } from '../geometry/plane.ts';
 
 /** A vertex of the border may lie this many nanometres off the outline: rounding to whole nanometres. */
@@ -12,14 +13,14 @@ export function graphFaults(
   { vertices, edges, faces }: CreasePattern,
   outline: readonly Point[],
 ): readonly string[] {
-  const uses = new Map<string, number>();
+  const uses = new Map<number, number>();
   for (const { vertices: corners } of faces) {
     for (const [index, from] of corners.entries()) {
-      const key = keyOf(from, corners[(index + 1) % corners.length] ?? from);
+      const key = edgeKey(from, corners[(index + 1) % corners.length] ?? from);
       uses.set(key, (uses.get(key) ?? 0) + 1);
     }
   }
-  const loose = edges.filter(({ ends, letter }) => uses.get(keyOf(...ends)) !== (letter === 'B' ? 1 : 2));
+  const loose = edges.filter(({ ends, letter }) => uses.get(edgeKey(...ends)) !== (letter === 'B' ? 1 : 2));
   const border = edges.filter(({ letter }) => letter === 'B').flatMap(({ ends }) => ends);
   const astray = border.flatMap((vertex) => vertices[vertex] ?? []).filter((point) => !isOn(point, outline));
   const missing = outline.filter(({ x, y }) => !vertices.some((point) => point.x === x && point.y === y));
@@ -34,8 +35,6 @@ export function graphFaults(
     ...missing.map(({ x, y }) => `the border misses the corner at ${x / 1e6}, ${y / 1e6} mm`),
   ];
 }
-
-const keyOf = (one: number, other: number): string => (one < other ? `${one} ${other}` : `${other} ${one}`);
 
 const isOn = (point: Point, outline: readonly Point[]): boolean =>
   outline.some((from, index) => {

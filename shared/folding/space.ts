@@ -6,54 +6,87 @@ export interface Point3 {
 }
 
 /**
- * A rigid motion of space, rows of a 3 × 4 matrix: x' = m[0]·x + m[1]·y + m[2]·z + m[3], and so on. Points
- * are columns: the motion that is done later stands on the left.
+ * A rigid motion of space: x' = xx·x + xy·y + xz·z + x0, and so on. Points are columns: the motion that is
+ * done later stands on the left.
  */
-export type Motion = readonly number[];
-
-export const still: Motion = Object.freeze([1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0]);
-
-const at = (m: Motion, index: number): number => m[index] ?? 0;
+export interface Motion {
+  readonly xx: number;
+  readonly xy: number;
+  readonly xz: number;
+  readonly x0: number;
+  readonly yx: number;
+  readonly yy: number;
+  readonly yz: number;
+  readonly y0: number;
+  readonly zx: number;
+  readonly zy: number;
+  readonly zz: number;
+  readonly z0: number;
+}
 
 /** Where a motion takes a point. */
 export const carry = (m: Motion, { x, y, z }: Point3): Point3 => ({
-  x: at(m, 0) * x + at(m, 1) * y + at(m, 2) * z + at(m, 3),
-  y: at(m, 4) * x + at(m, 5) * y + at(m, 6) * z + at(m, 7),
-  z: at(m, 8) * x + at(m, 9) * y + at(m, 10) * z + at(m, 11),
+  x: m.xx * x + m.xy * y + m.xz * z + m.x0,
+  y: m.yx * x + m.yy * y + m.yz * z + m.y0,
+  z: m.zx * x + m.zy * y + m.zz * z + m.z0,
 });
 
 /** The motion that does `first`, then `then`. */
-export function after(then: Motion, first: Motion): Motion {
-  const result: number[] = new Array(12);
-  for (let row = 0; row < 12; row += 4) {
-    const [a, b, c] = [at(then, row), at(then, row + 1), at(then, row + 2)];
-    for (let column = 0; column < 4; column++) {
-      result[row + column] = a * at(first, column) + b * at(first, column + 4) + c * at(first, column + 8);
-    }
-    result[row + 3] = at(result, row + 3) + at(then, row + 3);
-  }
-  return result;
-}
+export const after = (then: Motion, first: Motion): Motion => ({
+  xx: then.xx * first.xx + then.xy * first.yx + then.xz * first.zx,
+  xy: then.xx * first.xy + then.xy * first.yy + then.xz * first.zy,
+  xz: then.xx * first.xz + then.xy * first.yz + then.xz * first.zz,
+  x0: then.xx * first.x0 + then.xy * first.y0 + then.xz * first.z0 + then.x0,
+  yx: then.yx * first.xx + then.yy * first.yx + then.yz * first.zx,
+  yy: then.yx * first.xy + then.yy * first.yy + then.yz * first.zy,
+  yz: then.yx * first.xz + then.yy * first.yz + then.yz * first.zz,
+  y0: then.yx * first.x0 + then.yy * first.y0 + then.yz * first.z0 + then.y0,
+  zx: then.zx * first.xx + then.zy * first.yx + then.zz * first.zx,
+  zy: then.zx * first.xy + then.zy * first.yy + then.zz * first.zy,
+  zz: then.zx * first.xz + then.zy * first.yz + then.zz * first.zz,
+  z0: then.zx * first.x0 + then.zy * first.y0 + then.zz * first.z0 + then.z0,
+});
 
-/** Sine and cosine of whole degrees, exact at right angles. */
-function turn(degrees: number): { sin: number; cos: number } {
-  const right = { 0: [0, 1], 90: [1, 0], 180: [0, -1], [-90]: [-1, 0], [-180]: [0, -1] }[degrees];
-  const [sin, cos] = right ?? [Math.sin((degrees * Math.PI) / 180), Math.cos((degrees * Math.PI) / 180)];
-  return { sin: sin ?? 0, cos: cos ?? 1 };
+/** Sine of whole degrees, exact at right angles. */
+function sine(degrees: number): number {
+  if (degrees % 180 === 0) return 0;
+  if (degrees % 90 === 0) return Math.abs(degrees) % 360 === 90 ? Math.sign(degrees) : -Math.sign(degrees);
+  return Math.sin((degrees * Math.PI) / 180);
 }
 
 /**
  * The turn about the line from `p` to `q` in the plane z = 0 that lifts what lies to the right of it, as
  * seen walking from `p` to `q` with y down, toward the viewer by `degrees`. Rodrigues' formula.
  */
-export function hinge(p: { x: number; y: number }, q: { x: number; y: number }, degrees: number): Motion {
+export function hinge(
+  p: { readonly x: number; readonly y: number },
+  q: { readonly x: number; readonly y: number },
+  degrees: number,
+): Motion {
   const length = Math.hypot(q.x - p.x, q.y - p.y);
-  const [u, v] = [(q.x - p.x) / length, (q.y - p.y) / length];
-  const { sin, cos } = turn(degrees);
+  const u = (q.x - p.x) / length;
+  const v = (q.y - p.y) / length;
+  const sin = sine(degrees);
+  const cos = sine(degrees + 90);
   const rest = 1 - cos;
-  const [a, b, c] = [cos + u * u * rest, u * v * rest, v * sin];
-  const [d, e, f] = [b, cos + v * v * rest, -u * sin];
-  const [g, h] = [-c, -f];
-  const [tx, ty, tz] = [p.x - a * p.x - b * p.y, p.y - d * p.x - e * p.y, -g * p.x - h * p.y];
-  return [a, b, c, tx, d, e, f, ty, g, h, cos, tz];
+  const xx = cos + u * u * rest;
+  const xy = u * v * rest;
+  const yy = cos + v * v * rest;
+  return {
+    xx,
+    xy,
+    xz: v * sin,
+    x0: p.x - xx * p.x - xy * p.y,
+    yx: xy,
+    yy,
+    yz: -u * sin,
+    y0: p.y - xy * p.x - yy * p.y,
+    zx: -v * sin,
+    zy: u * sin,
+    zz: cos,
+    z0: v * sin * p.x - u * sin * p.y,
+  };
 }
+
+/** The motion that leaves everything where it is. */
+export const still: Motion = hinge({ x: 0, y: 0 }, { x: 1, y: 0 }, 0);

@@ -27,8 +27,9 @@ const triangles = [
  */
 export function spotsOf(faces: readonly FlatFace[]): readonly Spot[] {
   const byHeight = faces.toSorted((one, other) => one.height - other.height);
-  const columns = stops(faces.flatMap(({ corners }) => corners.map(({ x }) => x)));
-  const rows = stops(faces.flatMap(({ corners }) => corners.map(({ y }) => y)));
+  const corners = faces.flatMap((face) => face.corners);
+  const columns = stops(corners.map(({ x }) => x));
+  const rows = stops(corners.map(({ y }) => y));
   const spots: Spot[] = [];
   for (const [column, left] of columns.slice(0, -1).entries()) {
     const width = (columns[column + 1] ?? left) - left;

@@ -3,6 +3,7 @@ import { boxOf } from '../folding/flat-faces.ts';
 import type { FlatForm } from '../folding/fold-in-steps.ts';
 import type { Side } from '../folding/regions.ts';
 import { type Isometry, move, type Point } from '../geometry/plane.ts';
+import { lieLevel } from './lie-level.ts';
 import type { Look } from './painted.ts';
 import type { PagePoint } from './picture.ts';
 
@@ -56,12 +57,6 @@ export function flatLook(
     order: side === 'inside' ? kept : kept.toReversed(),
     sideOf: () => side,
     at: (face, point) => onPage(move(motion(face), point)),
-    level: (one, other) => keep(other) && sameMotion(motion(one), motion(other)),
+    level: (one, other) => keep(other) && lieLevel(motion(one), motion(other)),
   };
 }
-
-/** Two faces lie level when one motion took both there; entries of motions differ by rounding alone. */
-const sameMotion = (one: Isometry, other: Isometry): boolean =>
-  Math.abs(one.a - other.a) + Math.abs(one.b - other.b) + Math.abs(one.c - other.c) < 1e-6 &&
-  Math.abs(one.d - other.d) < 1e-6 &&
-  Math.hypot(one.tx - other.tx, one.ty - other.ty) < 2;

@@ -21,7 +21,7 @@ import { whatIsSeen } from './what-is-seen.ts';
 export function flatMarks(folded: Folded, look: FlatLook): readonly Mark[] {
   const seen = seenOf(paint(folded.pattern, lastForm(folded), look, printUps(folded.plan), seamOf(folded)));
   const contents = look.side === 'inside' ? contentsIn(folded) : [];
-  return [
+  const all = [
     group(
       'paper',
       seen.flatMap(({ face }) => marksOf(face)),
@@ -32,6 +32,7 @@ export function flatMarks(folded: Folded, look: FlatLook): readonly Mark[] {
     ),
     group('prints', regionBadges(regionsOf(seen))),
   ];
+  return all.filter(({ marks }) => marks.length > 0);
 }
 
 export const group = (name: string, marks: readonly Mark[]): GroupMark => ({ kind: 'group', name, marks });
