@@ -3,7 +3,7 @@ import type { FoldProgram } from '../creases/fold-program.ts';
 import { unfold } from '../creases/unfold.ts';
 import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
-import { type Proof, prove } from './prove.ts';
+import { type Promised, type Proof, prove } from './prove.ts';
 
 /** A plan with its crease pattern, the steps that fold it, and the proof that they do. */
 export interface Folded {
@@ -18,10 +18,11 @@ export function proofOf(plan: Plan): Folded {
   const style = styleOf(plan.spec);
   const program = style.program(plan.spec, plan.dimensions);
   const pattern = unfold(program);
-  const promised = {
-    flat: style.flat(plan.dimensions),
-    pockets: style.pockets,
-    layersAtSpine: style.layers,
-  };
-  return { plan, program, pattern, proof: prove(pattern, program, promised) };
+  return { plan, program, pattern, proof: prove(pattern, program, promisedBy(plan)) };
+}
+
+/** What a plan promises of its folded form. */
+export function promisedBy({ spec, dimensions }: Plan): Promised {
+  const style = styleOf(spec);
+  return { flat: style.flat(dimensions), pockets: style.pockets, layersAtSpine: style.layers };
 }

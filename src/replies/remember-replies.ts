@@ -8,7 +8,7 @@ interface Remembered {
 }
 
 /** Replies are kept until they and their requests fill this much; a drawing has about 4 kB. */
-const mostCharacters = 16 * 1024 * 1024;
+const mostCharacters = 4 * 1024 * 1024;
 
 /**
  * Keeps the text replies of a route that depend on the request's body and query alone, so that a repeated

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { measureMemory } from './memory.ts';
-import { measureStages } from './stages.ts';
+import { measureStages, proofShare } from './stages.ts';
 import { startServer } from './start-server.ts';
 import { mebibytes, percent, textTable, times } from './text-table.ts';
 import { measureThroughput } from './throughput.ts';
@@ -58,6 +58,8 @@ print(
     ...stages.map(({ name, micros, share }) => [name, `${micros.toFixed(1)} µs`, percent(share)]),
   ]),
 );
+
+print(`proof beside draw, convention and serialise: ${times(proofShare(stages))} (aim <= 1 x)\n`);
 
 const memory = await measureMemory(Math.min(rounds, 3), limits);
 print('\nMemory: resident set, fresh processes\n');

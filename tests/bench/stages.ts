@@ -1,8 +1,11 @@
 import { Bench } from 'tinybench';
+import { unfold } from '../../shared/creases/unfold.ts';
 import { applyConvention } from '../../shared/drawing/apply-convention.ts';
 import { drawFolder } from '../../shared/drawing/draw-folder.ts';
-import { proofOf } from '../../shared/folding/proof-of.ts';
+import { promisedBy } from '../../shared/folding/proof-of.ts';
+import { prove } from '../../shared/folding/prove.ts';
 import { folderSpec } from '../../shared/spec/folder-spec.ts';
+import { styleOf } from '../../shared/styles/registry.ts';
 import { solveOrRefuse } from '../../src/folders/solve-or-refuse.ts';
 import { svgOfFolder } from '../../src/folders/svg-of-folder.ts';
 import { readWith } from '../../src/problem/read-with.ts';
@@ -22,7 +25,15 @@ const specs = 600;
 const warmUpMs = 500;
 
 const read = (body: object) => readWith(folderSpec, body);
-const stageNames = ['read (zod)', 'solve', 'unfold, fold, prove', 'draw', 'convention', 'serialise'] as const;
+const stageNames = [
+  'read (zod)',
+  'solve',
+  'unfold',
+  'fold and prove',
+  'draw',
+  'convention',
+  'serialise',
+] as const;
 
 /** The whole pipeline once: its text, and the times at which a stage ended and the next began, ms. */
 function pipeline(body: object) {
@@ -32,14 +43,18 @@ function pipeline(body: object) {
   const understood = now();
   const plan = solveOrRefuse(spec);
   const solved = now();
-  const { pattern } = proofOf(plan);
+  const style = styleOf(plan.spec);
+  const program = style.program(plan.spec, plan.dimensions);
+  const pattern = unfold(program);
+  const unfolded = now();
+  prove(pattern, program, promisedBy(plan));
   const proved = now();
   const drawing = drawFolder(plan, pattern);
   const drawn = now();
   const figure = applyConvention(drawing, spec.convention);
   const styled = now();
   const svg = writeSvg(figure);
-  return { svg, stamps: [start, understood, solved, proved, drawn, styled, now()] };
+  return { svg, stamps: [start, understood, solved, unfolded, proved, drawn, styled, now()] };
 }
 
 /** The part of one stage, or of the whole without one, and what the call took altogether. */
@@ -73,6 +88,15 @@ function checkAgainstService(bodies: readonly object[]): void {
   for (const body of bodies)
     if (pipeline(body).svg !== svgOfFolder(read(body)))
       throw new Error('these stages are no longer the stages of the service');
+}
+
+/** What the proof takes beside drawing and serialising; at most 1 is the aim. */
+export function proofShare(stages: readonly Stage[]): number {
+  const micros = (...names: readonly (typeof stageNames)[number][]) =>
+    stages
+      .filter(({ name }) => names.some((each) => each === name))
+      .reduce((sum, stage) => sum + stage.micros, 0);
+  return micros('fold and prove') / micros('draw', 'convention', 'serialise');
 }
 
 /**
