@@ -45,9 +45,9 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
       'paper',
       seen.flatMap(({ face }) => marksOf(face)),
     ),
-    ...(first ? [group('prints', sheetPrint(seen))] : []),
+    group('prints', first ? sheetPrint(seen) : []),
     group('fold', step.kind === 'fold' ? foldMarks(step, faces, look) : slipMarks(step, faces, look)),
-  ];
+  ].filter((each) => each.marks.length > 0);
   return {
     name: `step-${number}`,
     heading: words,

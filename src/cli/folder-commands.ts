@@ -1,15 +1,27 @@
 import { readWith } from '../problem/read-with.ts';
 
+/** A choice that a command leaves to its caller besides the spec. */
+export interface CommandOption {
+  readonly name: string;
+  readonly summary: string;
+  readonly fallback: string;
+}
+
 /** A command that turns one spec into one file. */
 export interface FolderCommand {
   readonly name: string;
   readonly summary: string;
+  readonly options?: readonly CommandOption[];
   /**
    * @param spec the parsed JSON, not yet checked
+   * @param options the text given for each option, not yet checked
    * @returns the text or bytes of the file
    * @throws {InvalidInput | ZodError | CannotBeFolded} for a spec that is refused
    */
-  readonly run: (spec: unknown) => string | Uint8Array | Promise<string | Uint8Array>;
+  readonly run: (
+    spec: unknown,
+    options: Readonly<Record<string, string>>,
+  ) => string | Uint8Array | Promise<string | Uint8Array>;
 }
 
 const asJson = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
@@ -41,6 +53,23 @@ export const folderCommands: readonly FolderCommand[] = [
       const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
       const { foldOfFolder } = await import('../folders/fold-of-folder.ts');
       return `${JSON.stringify(foldOfFolder(readWith(folderSpec, spec)))}\n`;
+    },
+  },
+  {
+    name: 'views',
+    summary: 'pictures of the finished folder and its fold steps, as SVG',
+    options: [
+      {
+        name: 'view',
+        summary: 'all, outside, inside, closed, half-open, steps, or step-1, step-2 and so on',
+        fallback: 'all',
+      },
+    ],
+    run: async (spec, options) => {
+      const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
+      const { viewsQuery } = await import('../../shared/views/view-name.ts');
+      const { viewsOfFolder } = await import('../folders/views-of-folder.ts');
+      return viewsOfFolder(readWith(folderSpec, spec), readWith(viewsQuery, options).view);
     },
   },
   {

@@ -34,15 +34,18 @@ export function buildProgram(
       setExitCode(await serve(options, show, report));
     });
 
-  for (const command of commands)
-    program
+  for (const command of commands) {
+    const line = program
       .command(command.name)
       .description(command.summary)
       .argument('<spec>', `a file with the folder spec as JSON; ${standardStream} for standard input`)
-      .option('-o, --output <file>', 'the file to write', standardStream)
-      .action(async (spec: string, { output }: { output: string }) => {
-        setExitCode(await runFolderCommand(command, spec, output, report));
-      });
+      .option('-o, --output <file>', 'the file to write', standardStream);
+    for (const { name, summary, fallback } of command.options ?? [])
+      line.option(`--${name} <${name}>`, summary, fallback);
+    line.action(async (spec: string, { output, ...options }: Readonly<Record<string, string>>) => {
+      setExitCode(await runFolderCommand(command, spec, output ?? standardStream, report, options));
+    });
+  }
 
   return program;
 }

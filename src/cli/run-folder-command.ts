@@ -7,8 +7,13 @@ import { writeToStandardOutput, writeWhole } from './write-output.ts';
 /** What a command leaves behind: 0 done, 1 failed, 2 the spec is refused. */
 export type ExitCode = 0 | 1 | 2;
 
-async function makeFile(command: FolderCommand, specFile: string, output: string): Promise<void> {
-  const made = await command.run(await readSpecFile(specFile));
+async function makeFile(
+  command: FolderCommand,
+  specFile: string,
+  output: string,
+  options: Readonly<Record<string, string>>,
+): Promise<void> {
+  const made = await command.run(await readSpecFile(specFile), options);
   if (output === standardStream) return writeToStandardOutput(made);
   await writeWhole(output, made).catch((error: unknown) => {
     throw fileTrouble('write', output, error);
@@ -18,15 +23,17 @@ async function makeFile(command: FolderCommand, specFile: string, output: string
 /**
  * Reads a spec, runs the command and writes what it made.
  * @param report takes lines for the person, who may have sent the output elsewhere
+ * @param options the text given for each of the command's own options
  */
 export async function runFolderCommand(
   command: FolderCommand,
   specFile: string,
   output: string,
   report: (text: string) => void,
+  options: Readonly<Record<string, string>> = {},
 ): Promise<ExitCode> {
   try {
-    await makeFile(command, specFile, output);
+    await makeFile(command, specFile, output, options);
     return 0;
   } catch (error) {
     const problem = problemFromInput(error);

@@ -107,7 +107,7 @@ function writeFace(parent: Container, { part, paper, outline }: FaceMark, fills:
 const strokeOf = ({ colour, width, dashes }: Ink) => ({
   fill: 'none',
   stroke: colour,
-  'stroke-width': width,
+  'stroke-width': number(width),
   'stroke-linecap': 'round',
   'stroke-linejoin': 'round',
   ...(dashes.length === 0 ? {} : { 'stroke-dasharray': dashes.join(' ') }),
@@ -129,13 +129,10 @@ function writeLine(parent: Container, { line, lines }: LineMark): void {
 function writeArrow(parent: Container, arrow: ArrowMark): void {
   if (arrow.arrow === 'print') {
     const data = `${polyline(solidArrow(arrow))} Z`;
-    parent.path(data).attr({
-      fill: '#000000',
-      stroke: '#FFFFFF',
-      'stroke-width': 0.5,
-      'stroke-linejoin': 'round',
-      'paint-order': 'stroke',
-    });
+    const { part, paper } = arrow;
+    const spoken = part === undefined ? {} : { 'data-part': part, 'data-paper': paper };
+    parent.path(data).attr(strokeOf({ colour: '#FFFFFF', width: 0.6, dashes: [] }));
+    parent.path(data).attr({ fill: '#000000', ...spoken });
     return;
   }
   const behind = arrow.arrow === 'away';
