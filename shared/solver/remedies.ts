@@ -1,10 +1,11 @@
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { describeLength, writeLength } from '../lengths/show-length.ts';
-import { applyChanges, type Change, remove, set, setLength } from '../spec/change.ts';
+import { applyChanges, type Change, remove, set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
+import { nearest, shortagesOf } from './refusal.ts';
 import { listedSheets, sheetsOf } from './sheets.ts';
 import { solveFolder } from './solve-folder.ts';
 
@@ -19,9 +20,6 @@ interface Idea {
   readonly message: string;
   readonly changes: readonly Change[];
 }
-
-/** More than anyone folds; stands for a sheet without end. */
-const endless: Nm = mm(5000);
 
 const narrowTape = inch(1 / 8);
 
@@ -66,69 +64,87 @@ export function mostPerPocket(spec: FolderSpec, most: number): number {
   return largestThat(worksWith, most);
 }
 
+/** Gives up one fixed dimension; not the only thing that a spec says. */
 function freeing(spec: FolderSpec): Idea[] {
-  return styleOf(spec).dimensionNames.flatMap(({ name, title }) => {
-    const path = `dimensions.${name}`;
-    const given = path
-      .split('.')
-      .reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], spec);
-    if (given === undefined) return [];
-    return [
-      { message: `leave the ${title} to the solver`, changes: [remove(`/${path.replaceAll('.', '/')}`)] },
-    ];
-  });
+  const given = styleOf(spec).dimensionNames.filter(
+    ({ name }) => memberAt(spec, pointerTo(name)) !== undefined,
+  );
+  if (spec.contents === undefined && given.length === 1) return [];
+  return given.map(({ name, title }) => ({
+    message: `leave the ${title} to the solver`,
+    changes: [remove(pointerTo(name))],
+  }));
 }
+
+const pointerTo = (dimension: string): string => `/dimensions/${dimension.replaceAll('.', '/')}`;
+
+/** What a spec has at a JSON Pointer, if anything. */
+const memberAt = (spec: FolderSpec, pointer: string): unknown =>
+  pointer
+    .split('/')
+    .slice(1)
+    .reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], spec);
 
 function lessGlue(spec: FolderSpec): Idea[] {
   if ((spec.glue?.width ?? inch(1 / 4)) <= narrowTape) return [];
   const width = describeLength(narrowTape, spec.measure);
-  return [{ message: `use tape of ${width}`, changes: [setLength('/glue/width', narrowTape, spec.measure)] }];
+  return [
+    {
+      message: `use tape of ${width}`,
+      changes: [
+        {
+          op: 'add',
+          path: '/glue',
+          value: { width: writeLength(narrowTape, spec.measure) },
+          settled: { width: narrowTape },
+        },
+      ],
+    },
+  ];
 }
 
 /** The smallest published sheet that serves, with the paper itself unchanged. */
 function listed(spec: FolderSpec): Idea[] {
-  if (spec.stock === undefined) return [];
+  const path = sheetsOf(spec)[0]?.path;
+  if (path === undefined) return [];
   for (const { size, title } of listedSheets()) {
-    const changes = otherSheet(spec, { size }, { size });
+    const changes = otherSheet(spec, path, { size }, { size });
     const [works] = tried(spec, { message: `use a sheet of ${title}`, changes });
     if (works) return [works];
   }
   return [];
 }
 
-/** The least sheet that would do, measured. */
+/** The nearest arrangement's sheet, grown by what is short, to the next whole millimetre or 1/16 in. */
 function larger(spec: FolderSpec): Idea[] {
-  if (spec.stock === undefined) return [];
-  const sheet = { width: endless, height: endless };
-  const [plan] = tried(spec, {
-    message: '',
-    changes: [...otherSheet(spec, sheet, sheet), set('/prefer', 'least-paper')],
-  });
-  if (!plan) return [];
-  const { width, height } = plan.plan.blank;
+  const solution = solveFolder(spec);
+  if (spec.stock === undefined || solution.ok) return [];
+  const misfit = nearest(solution.misfits);
+  const { sheet, sheetTurned } = misfit.arrangement;
   const { measure } = spec;
+  const short = (side: 'width' | 'height') =>
+    shortagesOf(misfit, measure)
+      .filter(({ bound }) => bound === `sheet ${side}`)
+      .reduce((sum, { shortfall }) => sum + shortfall, 0);
+  const step = measure === 'inch' ? inch(1 / 16) : mm(1);
+  const grown = (side: Nm, by: Nm) => (by === 0 ? side : Math.ceil((side + by) / step) * step);
+  const width = grown(sheet.width, short(sheetTurned ? 'height' : 'width'));
+  const height = grown(sheet.height, short(sheetTurned ? 'width' : 'height'));
   const written = { width: writeLength(width, measure), height: writeLength(height, measure) };
   const message = `use a sheet of at least ${describeLength(width, measure)} by ${describeLength(height, measure)}`;
-  return [{ message, changes: otherSheet(spec, written, { width, height }) }];
+  return [{ message, changes: otherSheet(spec, sheet.path ?? '/stock', written, { width, height }) }];
 }
 
 type Extent = { readonly size?: unknown; readonly width?: unknown; readonly height?: unknown };
 
-/** Gives the spec's sheet, or the first in its list, another size and leaves the paper as it is. */
-function otherSheet(spec: FolderSpec, written: Extent, settled: Extent): Change[] {
-  const path = sheetsOf(spec)[0]?.path ?? '/stock';
+/** Gives one of the spec's sheets another size and leaves the paper as it is. */
+function otherSheet(spec: FolderSpec, path: string, written: Extent, settled: Extent): Change[] {
   return (['size', 'width', 'height'] as const).flatMap((member): Change[] => {
     if (written[member] !== undefined)
       return [{ op: 'add', path: `${path}/${member}`, value: written[member], settled: settled[member] }];
-    return memberGiven(spec, path, member) ? [remove(`${path}/${member}`)] : [];
+    return memberAt(spec, `${path}/${member}`) !== undefined ? [remove(`${path}/${member}`)] : [];
   });
 }
-
-const memberGiven = (spec: FolderSpec, path: string, member: string): boolean =>
-  [...path.split('/').slice(1), member].reduce<unknown>(
-    (value, key) => (value as Record<string, unknown> | undefined)?.[key],
-    spec,
-  ) !== undefined;
 
 function unbound(spec: FolderSpec): Idea[] {
   const stock = Array.isArray(spec.stock)

@@ -1,9 +1,6 @@
-import type { Measure } from '../lengths/length-schema.ts';
-import type { Nm } from '../lengths/nanometres.ts';
-import { writeLength } from '../lengths/show-length.ts';
-
 /**
- * One change to a spec as an operation of JSON Patch (RFC 6902), which a caller can apply to what was sent;
+ * One change to a spec as an operation of JSON Patch (RFC 6902), which a caller can apply to what was sent, so
+ * everything above the last part of its path must be there;
  * `settled` is the same value as the read spec holds it.
  */
 export interface Change {
@@ -16,14 +13,6 @@ export interface Change {
 
 /** Sets a member to a plain value. */
 export const set = (path: string, value: unknown): Change => ({ op: 'add', path, value, settled: value });
-
-/** Sets a member to a length. */
-export const setLength = (path: string, value: Nm, measure: Measure): Change => ({
-  op: 'add',
-  path,
-  value: writeLength(value, measure),
-  settled: value,
-});
 
 /** Takes a member out. */
 export const remove = (path: string): Change => ({ op: 'remove', path });
