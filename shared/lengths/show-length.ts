@@ -37,7 +37,8 @@ export const showLength = (length: Nm): ShownLength => ({ mm: inMm(length), inch
  * `44 mm`; millimetres to 2 decimals.
  */
 export function describeLength(length: Nm, measure: 'metric' | 'inch'): string {
-  const metric = `${Number(inMm(length).toFixed(2))} mm`;
+  // rounded from whole nanometres: a float's last digit would turn 3.175 into 3.17
+  const metric = `${Math.round(length / 10_000) / 100} mm`;
   const imperial = `${inInches(length)} in`;
   if (measure === 'inch') return `${imperial} (${metric})`;
   return length % NM_PER_INCH_64TH === 0 ? `${metric} (${imperial})` : metric;

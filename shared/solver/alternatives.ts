@@ -1,11 +1,14 @@
 import { set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 import type { Plan } from './plan.ts';
-import { type Remedy, tried } from './remedies.ts';
-import { listedSheets, sheetsOf } from './sheets.ts';
+import { keepOnly, type Remedy, tried } from './remedies.ts';
+import { listedSheets, type Sheet, sheetsOf } from './sheets.ts';
 
 /** Other published sheets that are worth a look. */
 const listedSheetsShown = 2;
+
+/** Of the smaller sheets of the other system only the largest have a chance. */
+const nearlyAsLarge = 4;
 
 /** Other ways to serve the same wish, each solved, the best first; none repeats the plan itself. */
 export function alternativesTo(plan: Plan): readonly Remedy[] {
@@ -40,33 +43,42 @@ function otherPreference(spec: FolderSpec): Remedy[] {
   });
 }
 
-/** The spec's own other sheets; for a sheet from the catalogue, the next larger ones. */
+/**
+ * The spec's own other sheets; for a sheet from the catalogue, a smaller one of the other system and the next
+ * ones that would be tried.
+ */
 function otherSheets({ spec, arrangement }: Plan): Remedy[] {
-  if (Array.isArray(spec.stock)) {
-    return sheetsOf(spec).flatMap((sheet, index) =>
-      sheet.path === arrangement.sheet.path
-        ? []
-        : tried(spec, {
-            message: `use ${sheet.title}`,
-            changes: [
-              { op: 'add', path: '/stock', value: ownStock(spec, index), settled: ownStock(spec, index) },
-            ],
-          }),
-    );
+  if (spec.stock !== undefined) {
+    return sheetsOf(spec)
+      .filter(({ path }) => path !== arrangement.sheet.path)
+      .flatMap(({ title, path }) =>
+        tried(spec, { message: `use ${title}`, changes: keepOnly(spec, path ?? '/stock') }),
+      );
   }
-  if (spec.stock !== undefined) return [];
-  const larger = listedSheets().filter(({ width, height }) => width * height > area(arrangement.sheet));
+  const { sheet } = arrangement;
+  const sheets = listedSheets(spec.measure);
+  const chosen = sheets.findIndex(({ size }) => size === sheet.size);
+  const next = sheets.slice(chosen + 1);
+  const smaller = next.filter(({ width, height }) => width * height < sheet.width * sheet.height);
+  return [
+    ...works(spec, smaller.slice(-nearlyAsLarge), 1),
+    ...works(
+      spec,
+      next.filter((other) => !smaller.includes(other)),
+      listedSheetsShown,
+    ),
+  ];
+}
+
+/** Up to so many of the published sheets that work. */
+function works(spec: FolderSpec, sheets: readonly Sheet[], most: number): Remedy[] {
   const found: Remedy[] = [];
-  for (const { size, title } of larger) {
+  for (const { size, title } of sheets) {
+    if (found.length === most) break;
     found.push(...tried(spec, { message: `use a sheet of ${title}`, changes: [set('/stock', { size })] }));
-    if (found.length === listedSheetsShown) break;
   }
   return found;
 }
-
-const ownStock = (spec: FolderSpec, index: number): unknown => (spec.stock as readonly unknown[])[index];
-
-const area = ({ width, height }: { width: number; height: number }): number => width * height;
 
 function samePlan(one: Plan, other: Plan): boolean {
   return (

@@ -27,7 +27,8 @@ export interface Range {
 /** What a style would like an unknown to be, once the ones before it are known. */
 export interface Wish {
   readonly value: Nm;
-  readonly snap: 'up' | 'down' | 'nearest';
+  /** Which way to the grid; `exact` keeps the value as it is where the bounds allow it. */
+  readonly snap: 'up' | 'down' | 'nearest' | 'exact';
   /** A clause that ends the sentence "… because …". */
   readonly why: string;
 }

@@ -3,24 +3,37 @@ import type { Nm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Bound, BoundKind } from './bounds.ts';
 import { eliminate, type Row, sharesOf } from './eliminate.ts';
+import type { Arrangement } from './plan.ts';
 import type { Misfit } from './solve-folder.ts';
 
 /** One bound that cannot be met, and by how much. */
 export interface Shortage {
   readonly bound: string;
+  readonly kind: BoundKind;
   readonly path: string;
   readonly shortfall: Nm;
   readonly message: string;
+  /** Dimensions that the spec gives and that take part, each with the nearest value that would do. */
+  readonly givens: readonly Given[];
+}
+
+/** A given dimension of a contradiction. */
+export interface Given {
+  readonly name: string;
+  readonly path: string;
+  readonly value: Nm;
+  /** With this instead, the contradiction is gone. */
+  readonly instead: Nm;
 }
 
 /**
- * The order in which bounds are laid down. Each kind is held against those before it, so that a shortfall of
- * the sheet never hides that the spec contradicts itself.
+ * The order in which bounds are laid down. The first kind that contradicts what was laid before it is what is
+ * told: that a sheet is too small means nothing while the spec contradicts itself.
  */
 const kinds: readonly BoundKind[] = ['given', 'form', 'fit', 'room'];
 
 /** More contradictions than this are not told apart. */
-const MOST_SHORTAGES = 12;
+const MOST_CONTRADICTIONS = 12;
 
 /** The arrangement that comes nearest to folding. */
 export function nearest(misfits: readonly Misfit[]): Misfit {
@@ -32,21 +45,45 @@ export function nearest(misfits: readonly Misfit[]): Misfit {
 }
 
 /** Why an arrangement cannot be folded: bounds which, had each given way by its shortfall, would let it fold. */
-export function shortagesOf({ bounds, unknownNames }: Misfit, measure: Measure): readonly Shortage[] {
-  const shortages: Shortage[] = [];
-  let laid: Bound[] = [];
+export function shortagesOf(misfit: Misfit, measure: Measure): readonly Shortage[] {
+  const { bounds, unknownNames } = misfit;
+  let laid: readonly Bound[] = [];
   for (const kind of kinds) {
     laid = [...laid, ...bounds.filter((bound) => bound.kind === kind)];
-    while (shortages.length < MOST_SHORTAGES) {
-      const row = worstOf(eliminate(laid, unknownNames).contradictions);
-      if (!row) break;
-      const bound = named(row);
-      const shortfall = shortfallOf(row, bound);
-      shortages.push(shortageOf(row, bound, shortfall, measure));
-      laid = laid.map((one) => (one === bound ? { ...one, limit: one.limit + shortfall } : one));
-    }
+    const gaps = gapsIn(laid, unknownNames);
+    if (gaps.length > 0) return gaps.map((gap) => shortageOf(misfit, gap, measure));
   }
-  return shortages;
+  return [];
+}
+
+/** A bound that must give way, by how much in all, and the contradiction that asks for the most. */
+interface Gap {
+  readonly bound: Bound;
+  readonly shortfall: Nm;
+  readonly row: Row;
+}
+
+/** Lets one bound after the other give way until nothing contradicts. */
+function gapsIn(bounds: readonly Bound[], unknownNames: readonly string[]): readonly Gap[] {
+  const gaps = new Map<string, Gap>();
+  let laid = bounds;
+  for (let count = 0; count < MOST_CONTRADICTIONS; count++) {
+    const row = worstOf(eliminate(laid, unknownNames).contradictions);
+    if (!row) break;
+    const relaxed = named(row);
+    const more = shortfallOf(row, relaxed);
+    laid = laid.map((one) => (one === relaxed ? { ...one, limit: one.limit + more } : one));
+    const bound = bounds.find(({ name, path }) => name === relaxed.name && path === relaxed.path) ?? relaxed;
+    const known = gaps.get(bound.name);
+    gaps.set(bound.name, { bound, row, shortfall: more + (known?.shortfall ?? 0) });
+  }
+  return [...gaps.values()];
+}
+
+/** Whether a misfit would not fold in a room of any size. */
+export function hopelessInAnyRoom({ bounds, unknownNames }: Misfit): boolean {
+  const rest = bounds.filter(({ kind }) => kind !== 'room');
+  return eliminate(rest, unknownNames).contradictions.length > 0;
 }
 
 const worstOf = (rows: readonly Row[]): Row | undefined =>
@@ -64,19 +101,56 @@ function named(row: Row): Bound {
 /** How far a bound would have to give way, in whole nanometres. */
 const shortfallOf = (row: Row, bound: Bound): Nm => Math.ceil(-row.limit / (sharesOf(row).get(bound) ?? 1));
 
-function shortageOf(row: Row, bound: Bound, shortfall: Nm, measure: Measure): Shortage {
-  const show = (length: Nm) => describeLength(length, measure);
-  const others = [...sharesOf(row).keys()].filter((other) => other !== bound);
-  const given = others.find((other) => other.kind === 'given');
-  const because = [...new Set(others.map((other) => other.why))].join(', and ');
-  const need =
-    bound.limit >= 0
-      ? `${bound.name}: ${show(bound.limit + shortfall)} are needed and ${show(bound.limit)} are there`
-      : `${bound.name}: at least ${show(-bound.limit)} are needed and ${show(-bound.limit - shortfall)} are possible`;
+function shortageOf({ arrangement }: Misfit, { bound, shortfall, row }: Gap, measure: Measure): Shortage {
+  const givens = givensOf(row);
+  const whys = [...sharesOf(row).keys()]
+    .filter(({ name, kind }) => name !== bound.name && kind !== 'given')
+    .map(({ why }) => why);
+  const listed = bound.name.startsWith('sheet') && arrangement.sheet.path === undefined;
+  const own = listed ? '' : (bound.path ?? '');
   return {
     bound: bound.name,
-    path: (bound.kind === 'room' ? bound.path : given?.path) ?? bound.path ?? '',
+    kind: bound.kind,
+    path: bound.kind === 'room' ? own : (givens[0]?.path ?? own),
     shortfall,
-    message: `${need}, ${show(shortfall)} too little${because === '' ? '' : `, because ${because}`}`,
+    givens,
+    message: sentence(bound, shortfall, givens, whys, arrangement, measure),
   };
+}
+
+/** The given dimensions of a contradiction; a fixed sum of unknowns is a pair of bounds, one for each side. */
+function givensOf(row: Row): readonly Given[] {
+  return [...sharesOf(row)].flatMap(([bound, share]) => {
+    if (bound.kind !== 'given' || bound.path === undefined) return [];
+    const needed = Math.ceil(-row.limit / share);
+    // the bound that holds the value from below has its terms negated
+    const below = (Object.values(bound.terms)[0] ?? 1) < 0;
+    const value = Math.abs(bound.limit);
+    return [{ name: bound.name, path: bound.path, value, instead: below ? value - needed : value + needed }];
+  });
+}
+
+function sentence(
+  bound: Bound,
+  shortfall: Nm,
+  givens: readonly Given[],
+  whys: readonly string[],
+  { sheet, sheetTurned }: Arrangement,
+  measure: Measure,
+): string {
+  const show = (length: Nm) => describeLength(length, measure);
+  const given = givens.map(({ name, value }) => `the given ${name} is ${show(value)}`);
+  const because = [...new Set([...whys, ...given])].join(', and ');
+  const reasons = because === '' ? '' : `: ${because}`;
+  if (bound.kind === 'room') {
+    const [what, side] = bound.name.split(' ');
+    const name = what === 'sheet' ? `${sheet.title}${sheetTurned ? ', turned,' : ''}` : 'the cutter’s area';
+    const way = side === 'width' ? 'wide' : 'high';
+    return `the blank would be ${show(bound.limit + shortfall)} ${way} and ${name} is ${show(bound.limit)}, so ${show(shortfall)} is missing${reasons}`;
+  }
+  if (bound.kind === 'fit') {
+    return `${bound.why}: it must be at least ${show(-bound.limit)}, and can only be ${show(-bound.limit - shortfall)}${reasons.replace(/^:/u, ', because')}`;
+  }
+  if (bound.kind === 'form') return `${bound.why}; that fails by ${show(shortfall)}${reasons}`;
+  return `the given dimensions contradict each other by ${show(shortfall)}${reasons}`;
 }

@@ -5,9 +5,10 @@ import type { FolderSpec } from '../spec/folder-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
-import { nearest, shortagesOf } from './refusal.ts';
-import { listedSheets, sheetsOf } from './sheets.ts';
-import { solveFolder } from './solve-folder.ts';
+import { type Given, hopelessInAnyRoom, type Shortage, shortagesOf } from './refusal.ts';
+import { listedSheets } from './sheets.ts';
+import { gridOf } from './situation.ts';
+import { type Misfit, solveFolder } from './solve-folder.ts';
 
 /** A change to the spec that was tried and works, with the plan that it gives. */
 export interface Remedy {
@@ -23,16 +24,23 @@ interface Idea {
 
 const narrowTape = inch(1 / 8);
 
-/** The changes that make a refused spec foldable, the least trouble first. Each has been solved. */
-export function remediesFor(spec: FolderSpec): readonly Remedy[] {
+/**
+ * The changes that make a refused spec foldable, the least trouble first. Each has been solved.
+ * @param misfit the arrangement that comes nearest to folding
+ */
+export function remediesFor(spec: FolderSpec, misfit: Misfit): readonly Remedy[] {
+  const shortages = shortagesOf(misfit, spec.measure);
   const ideas = [
     ...turning(spec),
     ...fewer(spec),
+    ...adjusting(spec, shortages),
     ...freeing(spec),
     ...lessGlue(spec),
-    ...listed(spec),
-    ...larger(spec),
-    ...unbound(spec),
+    ...bare(spec),
+    // paper and machine only matter to a folder that could be folded from some sheet
+    ...(hopelessInAnyRoom(misfit)
+      ? []
+      : [...listed(spec, misfit), ...larger(spec, misfit, shortages), ...unbound(spec, misfit)]),
   ];
   return ideas.flatMap((idea) => tried(spec, idea));
 }
@@ -63,6 +71,31 @@ export function mostPerPocket(spec: FolderSpec, most: number): number {
     tried(spec, { message: '', changes: [set('/contents/perPocket', count)] }).length > 0;
   return largestThat(worksWith, most);
 }
+
+/** Gives one fixed dimension the nearest value that would do, on the grid. */
+function adjusting(spec: FolderSpec, shortages: readonly Shortage[]): Idea[] {
+  const grid = gridOf(spec);
+  const onGrid = ({ value, instead }: Given): Nm => {
+    if (grid <= 0) return instead;
+    return (instead > value ? Math.ceil(instead / grid) : Math.floor(instead / grid)) * grid;
+  };
+  const givens = new Map(
+    shortages.flatMap((shortage) => shortage.givens.map((given) => [given.path, given])),
+  );
+  return [...givens.values()].flatMap((given) => {
+    const settled = onGrid(given);
+    if (settled <= 0) return [];
+    const value = writeLength(settled, spec.measure);
+    const message = `make the ${given.name} ${describeLength(settled, spec.measure)}`;
+    return [{ message, changes: [{ op: 'add' as const, path: given.path, value, settled }] }];
+  });
+}
+
+/** Packs the cards without their envelopes. */
+const bare = ({ contents }: FolderSpec): Idea[] =>
+  contents?.envelope === undefined
+    ? []
+    : [{ message: 'leave the envelopes out', changes: [remove('/contents/envelope')] }];
 
 /** Gives up one fixed dimension; not the only thing that a spec says. */
 function freeing(spec: FolderSpec): Idea[] {
@@ -104,11 +137,10 @@ function lessGlue(spec: FolderSpec): Idea[] {
 }
 
 /** The smallest published sheet that serves, with the paper itself unchanged. */
-function listed(spec: FolderSpec): Idea[] {
-  const path = sheetsOf(spec)[0]?.path;
-  if (path === undefined) return [];
-  for (const { size, title } of listedSheets()) {
-    const changes = otherSheet(spec, path, { size }, { size });
+function listed(spec: FolderSpec, misfit: Misfit): Idea[] {
+  if (misfit.arrangement.sheet.path === undefined) return [];
+  for (const { size, title } of listedSheets(spec.measure)) {
+    const changes = otherSheet(spec, misfit, { size }, { size });
     const [works] = tried(spec, { message: `use a sheet of ${title}`, changes });
     if (works) return [works];
   }
@@ -116,46 +148,54 @@ function listed(spec: FolderSpec): Idea[] {
 }
 
 /** The nearest arrangement's sheet, grown by what is short, to the next whole millimetre or 1/16 in. */
-function larger(spec: FolderSpec): Idea[] {
-  const solution = solveFolder(spec);
-  if (spec.stock === undefined || solution.ok) return [];
-  const misfit = nearest(solution.misfits);
+function larger(spec: FolderSpec, misfit: Misfit, shortages: readonly Shortage[]): Idea[] {
   const { sheet, sheetTurned } = misfit.arrangement;
+  if (sheet.path === undefined) return [];
   const { measure } = spec;
   const short = (side: 'width' | 'height') =>
-    shortagesOf(misfit, measure)
-      .filter(({ bound }) => bound === `sheet ${side}`)
-      .reduce((sum, { shortfall }) => sum + shortfall, 0);
+    shortages.find(({ bound }) => bound === `sheet ${side}`)?.shortfall ?? 0;
   const step = measure === 'inch' ? inch(1 / 16) : mm(1);
   const grown = (side: Nm, by: Nm) => (by === 0 ? side : Math.ceil((side + by) / step) * step);
   const width = grown(sheet.width, short(sheetTurned ? 'height' : 'width'));
   const height = grown(sheet.height, short(sheetTurned ? 'width' : 'height'));
+  if (width === sheet.width && height === sheet.height) return [];
   const written = { width: writeLength(width, measure), height: writeLength(height, measure) };
-  const message = `use a sheet of at least ${describeLength(width, measure)} by ${describeLength(height, measure)}`;
-  return [{ message, changes: otherSheet(spec, sheet.path ?? '/stock', written, { width, height }) }];
+  const message = `use a sheet of ${describeLength(width, measure)} by ${describeLength(height, measure)}`;
+  return [{ message, changes: otherSheet(spec, misfit, written, { width, height }) }];
 }
 
 type Extent = { readonly size?: unknown; readonly width?: unknown; readonly height?: unknown };
 
-/** Gives one of the spec's sheets another size and leaves the paper as it is. */
-function otherSheet(spec: FolderSpec, path: string, written: Extent, settled: Extent): Change[] {
-  return (['size', 'width', 'height'] as const).flatMap((member): Change[] => {
+/** Gives the nearest sheet another size and leaves the paper as it is; of a list of sheets only that one stays. */
+function otherSheet(spec: FolderSpec, { arrangement }: Misfit, written: Extent, settled: Extent): Change[] {
+  const path = arrangement.sheet.path ?? '/stock';
+  const sides = (['size', 'width', 'height'] as const).flatMap((member): Change[] => {
     if (written[member] !== undefined)
       return [{ op: 'add', path: `${path}/${member}`, value: written[member], settled: settled[member] }];
-    return memberAt(spec, `${path}/${member}`) !== undefined ? [remove(`${path}/${member}`)] : [];
+    return memberAt(spec, `${path}/${member}`) === undefined ? [] : [remove(`${path}/${member}`)];
   });
+  return [...sides, ...keepOnly(spec, path)];
 }
 
-function unbound(spec: FolderSpec): Idea[] {
-  const stock = Array.isArray(spec.stock)
-    ? undefined
-    : (spec.stock as { oneWay?: boolean; turned?: boolean } | undefined);
+/** Takes every sheet but one out of a list of stock; what is left stays a list. */
+export function keepOnly(spec: FolderSpec, path: string): Change[] {
+  if (!Array.isArray(spec.stock)) return [];
+  const index = Number(path.split('/').at(-1));
   return [
-    ...(stock?.turned === undefined
+    ...Array.from({ length: spec.stock.length - 1 - index }, () => remove(`/stock/${index + 1}`)),
+    ...Array.from({ length: index }, () => remove('/stock/0')),
+  ];
+}
+
+function unbound(spec: FolderSpec, { arrangement }: Misfit): Idea[] {
+  const { sheet } = arrangement;
+  const turned = sheet.path === undefined ? undefined : memberAt(spec, `${sheet.path}/turned`);
+  return [
+    ...(turned === undefined
       ? []
-      : [{ message: 'let the sheet lie the other way', changes: [remove('/stock/turned')] }]),
-    ...(stock?.oneWay === true
-      ? [{ message: 'use paper whose print may be turned', changes: [set('/stock/oneWay', false)] }]
+      : [{ message: 'let the sheet lie the other way', changes: [remove(`${sheet.path}/turned`)] }]),
+    ...(sheet.oneWay && sheet.path !== undefined
+      ? [{ message: 'use paper whose print may be turned', changes: [set(`${sheet.path}/oneWay`, false)] }]
       : []),
     ...(spec.cutter === undefined
       ? []

@@ -1,7 +1,9 @@
+import type { Measure } from '../lengths/length-schema.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import { usualFoldFactor } from '../paper/fold-allowance.ts';
 import { caliperOf, type KnownCaliper } from '../paper/paper-thickness.ts';
 import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
+import type { Size } from '../sizes/size.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 
 /** One sheet that a folder may be made from, as it lies: lengths in nanometres. */
@@ -35,11 +37,13 @@ export function extent(given: {
   return { width, height };
 }
 
-/** The sheets that a spec offers; without any, every published sheet, the smallest first. */
-export function sheetsOf(spec: Pick<FolderSpec, 'stock'>): readonly Sheet[] {
-  if (spec.stock === undefined) return listedSheets();
+/** The sheets that a spec offers, the one to try first standing first; without any, every published sheet. */
+export function sheetsOf(spec: FolderSpec): readonly Sheet[] {
+  if (spec.stock === undefined) return listedSheets(spec.measure);
   if (!isList(spec.stock)) return [ownSheet(spec.stock, '/stock')];
-  return spec.stock.map((stock, index) => ownSheet(stock, `/stock/${index}`));
+  return spec.stock
+    .map((stock, index) => ownSheet(stock, `/stock/${index}`))
+    .toSorted((one, other) => one.width * one.height - other.width * other.height);
 }
 
 const isList = (stock: NonNullable<FolderSpec['stock']>): stock is readonly Stock[] => Array.isArray(stock);
@@ -59,9 +63,15 @@ function ownSheet(stock: Stock, path: string): Sheet {
   };
 }
 
-/** Every published sheet as stock, the smallest area first. */
-export function listedSheets(): readonly Sheet[] {
+/**
+ * Every published sheet as stock: those of the spec's own system first, since the others are hard to buy, then
+ * the smallest area. B sizes are seldom sold as craft paper and come last of their system.
+ */
+export function listedSheets(measure: Measure): readonly Sheet[] {
+  const rank = ({ id, measure: own }: Size): number =>
+    (own === measure ? 0 : 2) + (id.startsWith('iso-b') ? 1 : 0);
   return sizesOfKind('sheet')
+    .toSorted((one, other) => rank(one) - rank(other) || one.width * one.height - other.width * other.height)
     .map((size) => ({
       title: size.title,
       size: size.id,
@@ -72,6 +82,5 @@ export function listedSheets(): readonly Sheet[] {
       printPair: undefined,
       foldFactor: usualFoldFactor,
       turned: undefined,
-    }))
-    .toSorted((one, other) => one.width * one.height - other.width * other.height);
+    }));
 }

@@ -24,13 +24,16 @@ export function situationOf(
   load: Load | undefined,
   itemTurned: boolean,
 ): Situation {
+  const grid = gridOf(spec);
   return {
     rooms,
     demand: load && demandOf(load, itemTurned, styleOf(spec), spec),
     caliper: sheet.paper.caliper,
     glueWidth: spec.glue?.width ?? usualGlue,
     spineEase: spec.ease?.spine ?? contentsDefaults.spineEase,
-    foldLoss: allowanceIn(sheet, gridOf(spec)).entered,
+    foldLoss: allowanceIn(sheet, grid).entered,
     prefer: spec.prefer ?? 'whole-sheet',
+    grid,
+    gridGiven: spec.grid !== undefined,
   };
 }

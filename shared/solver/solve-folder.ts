@@ -37,7 +37,7 @@ const fewSheets = 3;
 const closest = 4;
 
 /**
- * The best plan for a spec: the smallest sheet on offer that serves, laid out as the style likes it best; or
+ * The best plan for a spec: the first sheet that serves, which is the smallest of its owner's, laid out as the style likes it best; or
  * the nearest arrangements' misfits when nothing serves. The same spec always gives the same plan. Where the spec
  * fixes the spine and does not count the contents, each pocket gets as many as fit.
  */
@@ -46,13 +46,18 @@ export function solveFolder(spec: FolderSpec): Solution {
   if (!contents || contents.perPocket !== undefined || styleOf(spec).givenSpine(spec) === undefined)
     return solveCounted(spec);
   const counted = (perPocket: number): FolderSpec => ({ ...spec, contents: { ...contents, perPocket } });
-  const most = largestThat((count) => solveCounted(counted(count)).ok, MOST_PER_POCKET);
-  const solution = solveCounted(counted(Math.max(most, 1)));
+  const one = solveCounted(counted(1));
+  if (!one.ok) return one;
+  const style = styleOf(spec);
+  const holds = sheetsOf(spec).map((sheet) => loadOf(contents, style, sheet, spec).spineHolds ?? 1);
+  const bySpine = Math.min(Math.max(1, ...holds), MOST_PER_POCKET);
+  const most = largestThat((count) => count === 1 || solveCounted(counted(count)).ok, bySpine);
+  const solution = most > 1 ? solveCounted(counted(most)) : one;
   return solution.ok ? { ok: true, plan: { ...solution.plan, spec } } : solution;
 }
 
 function solveCounted(spec: FolderSpec): Solution {
-  const sheets = sheetsOf(spec).toSorted((one, other) => area(one) - area(other));
+  const sheets = sheetsOf(spec);
   const shortfall = sheets.length > fewSheets ? roughShortfall(spec) : () => 0;
   const misfits: Misfit[] = [];
   const hopeless: { arrangement: Arrangement; lack: Nm }[] = [];

@@ -31,6 +31,8 @@ const tokens = (pointer: string): string[] =>
 function applied(value: unknown, [token, ...rest]: readonly string[], change: Change): unknown {
   if (token === undefined) return change.settled;
   if (Array.isArray(value)) {
+    if (rest.length === 0 && change.op === 'remove')
+      return value.filter((_, index) => String(index) !== token);
     return value.map((item, index) => (String(index) === token ? applied(item, rest, change) : item));
   }
   const object = (value ?? {}) as Record<string, unknown>;

@@ -35,6 +35,10 @@ export interface Situation {
   /** What each fold takes from the panel that ends there; 0 where the grid is too coarse to tell. */
   readonly foldLoss: Nm;
   readonly prefer: 'whole-sheet' | 'least-paper';
+  /** Step in nanometres on which scores fall; 0 for none. */
+  readonly grid: Nm;
+  /** The spec asks for the grid, as makers with a scoring board do; otherwise it is only a habit. */
+  readonly gridGiven: boolean;
 }
 
 export interface Model {
@@ -66,6 +70,8 @@ export interface Style<Spec> {
   readonly layers: number;
   /** The spine that the spec fixes, if it does: it decides how many sets fit. */
   givenSpine(spec: Spec): Nm | undefined;
+  /** Distance between the spine scores of a solved folder. */
+  spine(dimensions: Dimensions): Nm;
   model(spec: Spec, situation: Situation): Model;
   /** Every dimension by name, from the solved unknowns. */
   dimensions(values: Dimensions): Dimensions;

@@ -69,13 +69,17 @@ const practice = Object.freeze({
   spine: inch(1 / 2),
   /** Two scores closer than this are hard to make: 1/8 in, as cover printers advise. */
   scoreSpacing: mm(3.2),
+  /** Width of a scoring tool's tip. */
+  scoringTip: mm(1),
+  /** A sheet that is larger than the blank by less than this cannot be trimmed well. */
+  sliver: mm(3),
   /** A free edge stays this far from the next score. */
   edgeToScore: mm(3),
   /** Share of the panel that a hem or the top flap takes where there is a choice. */
   hemShare: 0.42,
   deepestHemShare: 0.5,
   topFlapShare: 0.43,
-  deepestOverlapShare: 0.5,
+  deepestOverlapShare: 1 / 3,
   /** An item rattles with more play than this. */
   mostPlay: inch(3 / 4),
 });
@@ -125,8 +129,11 @@ function givenBounds(spec: TwinSleeveSpec): Bound[] {
   );
 }
 
-function formBounds(glueWidth: Nm): Bound[] {
+function formBounds({ glueWidth, caliper }: Situation): Bound[] {
   const tab = glueWidth + 2 * practice.glueMargin;
+  // a crease is 1.5 calipers and the tool's tip wide; common practice, as is one caliper beside each
+  const apart = Math.max(practice.scoreSpacing, Math.round(3.5 * caliper) + practice.scoringTip);
+  const empty = spineFor(0, { layers: twinSleeve.layers, caliper, ease: 0 });
   const clear = practice.edgeToScore;
   return [
     atLeast(
@@ -184,8 +191,15 @@ function formBounds(glueWidth: Nm): Bound[] {
       'spine scores apart',
       'form',
       { [S]: 1 },
-      practice.scoreSpacing,
-      'two scores closer than 3.2 mm are hard to make',
+      apart,
+      'two scores closer than that are hard to make in this paper',
+    ),
+    atLeast(
+      'spine of the empty folder',
+      'form',
+      { [S]: 1 },
+      empty,
+      'the spine must hold the folder’s own layers',
     ),
   ];
 }
@@ -234,6 +248,7 @@ function fitBounds(situation: Situation): Bound[] {
 }
 
 function unknowns(situation: Situation): Unknown[] {
+  const { grid, gridGiven } = situation;
   const fill = situation.prefer === 'whole-sheet';
   const roomWidth = Math.min(...situation.rooms.map((room) => room.width));
   const roomHeight = Math.min(...situation.rooms.map((room) => room.height));
@@ -241,10 +256,19 @@ function unknowns(situation: Situation): Unknown[] {
   return [
     {
       name: S,
-      wish: ({ least }) =>
-        hasDemand
-          ? { value: least, snap: 'up', why: 'that is what the stack takes' }
-          : { value: practice.spine, snap: 'nearest', why: 'makers like 1/2 in' },
+      wish: ({ least }) => {
+        if (!hasDemand) return { value: practice.spine, snap: 'nearest', why: 'makers like 1/2 in' };
+        const snapped = grid > 0 ? Math.ceil(least / grid) * grid : least;
+        // two equal hems share what is left of the width: an odd step would leave a sliver to trim
+        const odd = fill && grid > 0 && (roomWidth - snapped) % (2 * grid) === grid;
+        return odd
+          ? {
+              value: snapped + grid,
+              snap: 'nearest',
+              why: 'that is what the stack takes, and a step more so that the hems use up the sheet’s width',
+            }
+          : { value: least, snap: 'up', why: 'that is what the stack takes' };
+      },
     },
     {
       name: W,
@@ -276,9 +300,12 @@ function unknowns(situation: Situation): Unknown[] {
       wish: (_, known) => {
         const spare = roomHeight - 2 * at(known, H);
         const deepest = practice.deepestOverlapShare * at(known, H);
-        return fill && spare > practice.overlap
-          ? { value: Math.min(spare, deepest), snap: 'down', why: 'the seam takes the height that is left' }
-          : { value: practice.overlap, snap: 'nearest', why: 'makers like 1/2 in for a seam' };
+        if (!fill || spare <= practice.overlap)
+          return { value: practice.overlap, snap: 'nearest', why: 'makers like 1/2 in for a seam' };
+        // no score lies at the seam, so it may take what is left to the last fraction
+        return spare <= deepest
+          ? { value: spare, snap: 'exact', why: 'the seam takes the height that is left' }
+          : { value: deepest, snap: 'down', why: 'a deeper seam would only add bulk' };
       },
     },
     {
@@ -286,9 +313,12 @@ function unknowns(situation: Situation): Unknown[] {
       wish: (_, known) => {
         const spare = (roomWidth - 2 * at(known, W) - at(known, S)) / 2;
         const deepest = practice.deepestHemShare * at(known, W);
-        return fill
-          ? { value: Math.min(spare, deepest), snap: 'down', why: 'the hems take the width that is left' }
-          : { value: practice.hem, snap: 'nearest', why: 'makers like 1/2 in for a hem' };
+        if (!fill) return { value: practice.hem, snap: 'nearest', why: 'makers like 1/2 in for a hem' };
+        const onGrid = grid > 0 ? Math.floor(spare / grid) * grid : spare;
+        const exact = !gridGiven && spare <= deepest && 2 * (spare - onGrid) < practice.sliver;
+        return exact
+          ? { value: spare, snap: 'exact', why: 'the hems take the width that is left' }
+          : { value: Math.min(spare, deepest), snap: 'down', why: 'the hems take the width that they may' };
       },
     },
     {
@@ -420,13 +450,14 @@ export const twinSleeve: Style<TwinSleeveSpec> = {
   pockets: [pocket('front', 'left'), pocket('back', 'right')],
   layers: 6,
   givenSpine: (spec) => spec.dimensions?.spine,
+  spine: (d) => at(d, S),
   model: (spec, situation): Model => ({
     unknowns: unknowns(situation),
     bounds: [
       ...roomBounds(situation),
       ...givenBounds(spec),
       ...fitBounds(situation),
-      ...formBounds(situation.glueWidth),
+      ...formBounds(situation),
     ],
   }),
   dimensions: (values) => ({ ...values, [b]: at(values, H) + at(values, o) - at(values, t) }),

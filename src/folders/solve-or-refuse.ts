@@ -14,8 +14,9 @@ import { CannotBeFolded } from '../problem/cannot-be-folded.ts';
 export function solveOrRefuse(spec: FolderSpec): Plan {
   const solution = solveFolder(spec);
   if (solution.ok) return solution.plan;
-  const shortages = shortagesOf(nearest(solution.misfits), spec.measure);
-  const remedies = remediesFor(spec).map(showRemedy);
+  const misfit = nearest(solution.misfits);
+  const shortages = shortagesOf(misfit, spec.measure);
+  const remedies = remediesFor(spec, misfit).map(showRemedy);
   const worst = shortages.toSorted((one, other) => other.shortfall - one.shortfall)[0];
   const cheapest = remedies[0]?.message;
   throw new CannotBeFolded({
