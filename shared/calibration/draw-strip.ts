@@ -4,20 +4,15 @@ import { offcutsOf, outlineOf } from '../drawing/outline.ts';
 import { scoresOf } from '../drawing/scores.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
-import type { StripSpec } from './strip-spec.ts';
+import { type StripSpec, usualScores } from './strip-spec.ts';
 
-const usual = { width: mm(30), scores: 10 };
+const usualWidth = mm(30);
 
 /**
  * The calibration strip as a drawing: equal panels, folded to and fro, so that scores are valleys and
  * mountains in turn and each is made from the side toward which it folds open.
  */
-export function drawStrip({
-  length,
-  width = usual.width,
-  scores = usual.scores,
-  measure,
-}: StripSpec): Drawing {
+export function drawStrip({ length, width = usualWidth, scores = usualScores, measure }: StripSpec): Drawing {
   const corners = [
     { x: 0, y: 0 },
     { x: length, y: 0 },

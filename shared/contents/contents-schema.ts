@@ -1,13 +1,14 @@
 import { z } from 'zod';
-import { length, lengthBetween, lengthOrZero } from '../lengths/length-schema.ts';
+import { lengthBetween } from '../lengths/length-schema.ts';
 import { mm } from '../lengths/nanometres.ts';
+import { oneSheet } from '../paper/paper-thickness.ts';
 import { sizeId } from '../sizes/size-schema.ts';
 
 /** More sets than this no folder holds; it bounds the search. */
 export const MOST_PER_POCKET = 200;
 
 /** Smaller is no card, larger no sheet of paper off a roll. */
-const side = lengthBetween(mm(10), mm(3000));
+const side = lengthBetween(mm(10), mm(2000));
 
 const measured = { width: side, height: side };
 
@@ -43,16 +44,20 @@ const item = rectangle('card', {
     .enum(['folded', 'flat'])
     .optional()
     .meta({ description: 'A folded card (the default) has two layers, a flat one has one.' }),
-  caliper: length.optional().meta({ description: 'Thickness of one layer of the card; default 0.33 mm.' }),
-  mats: z.array(length).max(8).optional().meta({ description: 'Thickness of each sheet that is glued on.' }),
-  raised: lengthOrZero
+  caliper: oneSheet.optional().meta({ description: 'Thickness of one layer of the card; default 0.33 mm.' }),
+  mats: z
+    .array(oneSheet)
+    .max(8)
+    .optional()
+    .meta({ description: 'Thickness of each sheet that is glued on.' }),
+  raised: lengthBetween(0, mm(30))
     .optional()
     .meta({ description: 'Height by which decoration stands up from the card, before it is pressed.' }),
 });
 
 const envelope = rectangle('envelope', {
-  caliper: length.optional().meta({ description: 'Thickness of the envelope paper; default 0.12 mm.' }),
-  lining: length.optional().meta({ description: 'Thickness of a lining sheet, if there is one.' }),
+  caliper: oneSheet.optional().meta({ description: 'Thickness of the envelope paper; default 0.12 mm.' }),
+  lining: oneSheet.optional().meta({ description: 'Thickness of a lining sheet, if there is one.' }),
 });
 
 /** What goes into the pockets. */
@@ -66,7 +71,7 @@ export const contents = z
       description:
         'Sets in each pocket, a set being the item with its envelope. Default: what the given spine holds, or one.',
     }),
-    thickness: length.optional().meta({
+    thickness: lengthBetween(mm(0.1), mm(60)).optional().meta({
       description: 'Thickness of one set, measured in the stack; it replaces the estimate from the papers.',
     }),
     packing: z

@@ -3,6 +3,12 @@ import type { Line, Point } from '../geometry/plane.ts';
 /** A named rectangle of the blank, in nanometres; every face of the crease pattern lies in one. */
 export interface Panel {
   readonly name: string;
+  /** What people call it within a sentence; its name where there is nothing better. */
+  readonly title?: string;
+  /** A word or two to be written on it, the same on panels that people take for one part; else its name. */
+  readonly label?: string;
+  /** The label for several such panels, where they are parts of their own and not pieces of one. */
+  readonly labels?: string;
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -34,7 +40,52 @@ export interface TuckStep {
   readonly of: string;
 }
 
-export type Step = FoldStep | TuckStep;
+/** A strip of tape or a line of glue: a rectangle of the open sheet, in nanometres, inside face up. */
+export interface GlueStrip {
+  readonly panel: string;
+  /** The side of the paper that it lies on. */
+  readonly face: 'inside' | 'outside';
+  /** The panel that it sticks to; the same one where a corner is stuck to the rest of its panel. */
+  readonly to: string;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Two layers that lie on each other by then are glued together. The sheet stays as it lies. */
+export interface GlueStep {
+  readonly kind: 'glue';
+  readonly name: string;
+  /** What is glued down, in a word: `hems`. */
+  readonly holds: string;
+  readonly strips: readonly GlueStrip[];
+  /** Nanometres across a strip. */
+  readonly width: number;
+  /** Nanometres by which the strips stay inside the edges that they hold. */
+  readonly inset: number;
+  /** Strips beside each other along each edge. */
+  readonly lines: number;
+  /** A sentence on what must stay free of glue. */
+  readonly keepFree?: string;
+}
+
+/** The contents slide into pockets. The sheet stays as it lies. */
+export interface FillStep {
+  readonly kind: 'fill';
+  readonly name: string;
+  /** Names of the pockets. */
+  readonly pockets: readonly string[];
+}
+
+export type Step = FoldStep | TuckStep | GlueStep | FillStep;
+
+/**
+ * Whether a step moves any paper. Glue and contents do not: how the sheet lies after them is how it lay before,
+ * and nothing is to be folded for them.
+ */
+export const movesPaper = (step: Step): step is FoldStep | TuckStep =>
+  step.kind === 'fold' || step.kind === 'tuck';
 
 /**
  * How a blank is folded: its outline, its panels and its steps in order. No crease letter is written here:

@@ -7,6 +7,7 @@ import type { Cut, Drawing, Score } from './drawing.ts';
 import type { Figure, FigureGroup, FigurePath } from './figure.ts';
 import { along, type Perforation, perforate, type Segment } from './perforate.ts';
 import { type Placement, place, placeLength, rootSize } from './placement.ts';
+import { scoreSideOf } from './score-side.ts';
 
 /** A convention with its lengths settled. */
 export type Convention = Settled<z.output<typeof convention>>;
@@ -100,7 +101,7 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
   return {
     ...rootSize(placement),
     title: drawing.title,
-    description: [drawing.description, ...lying(placement)].join(' '),
+    description: [drawing.description, ...lying(placement), scoreSideOf(chosen).note].join(' '),
     groups: inOrder([
       scoreGroups.length === 0 ? undefined : scores,
       cutGroup('knockout', 'Knockout', drawing.knockouts),

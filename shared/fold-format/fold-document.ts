@@ -90,7 +90,7 @@ export const foldDocument = z
       .meta({ description: 'Of each face: the name of the panel that it is part of.' }),
     file_frames: z.array(foldFrame).meta({
       description:
-        'First the flat form before the spine is bent, then the closed form in 3D, then the form after each step.',
+        'First the flat form before the spine is bent, then the closed form in 3D, then the form after each step that moves paper; gluing and filling have no frame.',
     }),
   })
   .meta({

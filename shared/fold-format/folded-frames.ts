@@ -1,4 +1,5 @@
 import type { Edge } from '../creases/crease-pattern.ts';
+import { movesPaper } from '../creases/fold-program.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import { flatFaces } from '../folding/flat-faces.ts';
 import { foldRigid } from '../folding/fold-rigid.ts';
@@ -32,7 +33,10 @@ export function bends(
   };
 }
 
-/** The flat form, the closed form, and the form after each step, all with the same face kept in its place. */
+/**
+ * The flat form, the closed form, and the form after each step, all with the same face kept in its place. A step
+ * that moves no paper, as glue does, has no frame: FOLD has no words for it, and its form is the one before.
+ */
 export function foldedFrames({ pattern, program, proof }: Folded, toAxes: ToFoldAxes): FoldFrame[] {
   const neighbours = facesAcross(pattern);
   const root = stillFace(pattern, program, proof.forms);
@@ -60,8 +64,10 @@ export function foldedFrames({ pattern, program, proof }: Folded, toAxes: ToFold
   return [
     frame('flat', all, ({ foldAngle }) => Math.abs(foldAngle) === 180),
     frame('closed', all, ({ step }) => step !== undefined),
-    ...program.steps.map(({ name }, index) =>
-      frame(name, index + 1, ({ step }) => step !== undefined && step <= index),
+    ...program.steps.flatMap((each, index) =>
+      movesPaper(each)
+        ? [frame(each.name, index + 1, ({ step }) => step !== undefined && step <= index)]
+        : [],
     ),
   ];
 }

@@ -6,7 +6,7 @@ import { bends, foldedFrames, sheetAttributes } from './folded-frames.ts';
 import { meshOf } from './mesh.ts';
 
 const description =
-  'Millimetres from the bottom left corner of the blank: x to the right, y up, z toward the viewer; the inside face of the sheet is up, and face normals point out of it. Frame 0 is the crease pattern, frame 1 the flat form before the spine is bent, frame 2 the closed form, and one frame follows for each step.';
+  'Millimetres from the bottom left corner of the blank: x to the right, y up, z toward the viewer; the inside face of the sheet is up, and face normals point out of it. Frame 0 is the crease pattern, frame 1 the flat form before the spine is bent, frame 2 the closed form, and one frame follows for each step that moves paper.';
 
 /**
  * A folded plan as FOLD 1.2: the crease pattern as key frame, its folded forms as further frames.

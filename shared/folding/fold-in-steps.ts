@@ -1,5 +1,5 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
-import type { FoldProgram, FoldStep, TuckStep } from '../creases/fold-program.ts';
+import type { FoldProgram, FoldStep, Step, TuckStep } from '../creases/fold-program.ts';
 import {
   compose,
   distanceFrom,
@@ -20,7 +20,7 @@ export interface FlatForm {
 
 /**
  * Does a program's steps one by one and keeps how the sheet lies after each. The first form is the open
- * sheet, the last the flat result; folds of 90° leave everything where it is.
+ * sheet, the last the flat result; folds of 90°, glue and contents leave everything where it is.
  * @returns one form more than there are steps
  */
 export function foldInSteps(pattern: CreasePattern, program: FoldProgram): readonly FlatForm[] {
@@ -31,9 +31,21 @@ export function foldInSteps(pattern: CreasePattern, program: FoldProgram): reado
   for (const step of program.steps) {
     const form = forms.at(-1);
     if (!form) break;
-    forms.push(step.kind === 'fold' ? folded(form, step, middles) : tucked(form, step, pattern));
+    forms.push(after(form, step, middles, pattern));
   }
   return forms;
+}
+
+function after(form: FlatForm, step: Step, middles: readonly Point[], pattern: CreasePattern): FlatForm {
+  switch (step.kind) {
+    case 'fold':
+      return folded(form, step, middles);
+    case 'tuck':
+      return tucked(form, step, pattern);
+    case 'glue':
+    case 'fill':
+      return form;
+  }
 }
 
 /** The mean of a face's corners, which lies inside it. */

@@ -22,7 +22,13 @@ export function proofOf(plan: Plan): Folded {
 }
 
 /** What a plan promises of its folded form. */
-export function promisedBy({ spec, dimensions }: Plan): Promised {
+export function promisedBy({ spec, dimensions, load, arrangement }: Plan): Promised {
   const style = styleOf(spec);
-  return { flat: style.flat(dimensions), pockets: style.pockets, layersAtSpine: style.layers };
+  return {
+    flat: style.flat(dimensions),
+    pockets: style.pockets,
+    spine: style.spine(dimensions),
+    stack: load ? load.set * load.perPocket * style.pockets.length : 0,
+    caliper: arrangement.sheet.paper.caliper,
+  };
 }

@@ -1,3 +1,4 @@
+import { spineFor } from '../contents/stack.ts';
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { FoldProgram } from '../creases/fold-program.ts';
 import { move } from '../geometry/plane.ts';
@@ -6,6 +7,7 @@ import { facesAcross } from './faces-across.ts';
 import { boxOf, type FlatFace, flatFaces } from './flat-faces.ts';
 import { type FlatForm, foldInSteps } from './fold-in-steps.ts';
 import { foldRigid } from './fold-rigid.ts';
+import { glueFaults } from './glue-faults.ts';
 import { graphFaults } from './graph-faults.ts';
 import { jointsOf } from './joints.ts';
 import { type Pocket, type PocketPlace, pocketIn } from './pockets.ts';
@@ -19,8 +21,10 @@ export interface Promised {
   /** Of the flat sleeve, before the spine is bent. */
   readonly flat: { readonly width: number; readonly height: number };
   readonly pockets: readonly PocketPlace[];
-  /** Layers of the sheet that the spine was sized for. */
-  readonly layersAtSpine: number;
+  /** Distance between the spine scores, what lies in the folder when it is closed, and one sheet's thickness. */
+  readonly spine: number;
+  readonly stack: number;
+  readonly caliper: number;
 }
 
 /** One thing that the folded form was held against. */
@@ -103,12 +107,11 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
       'every pocket is closed above and below and open at its mouth',
     ),
     check(
-      'spine',
-      layers.atSpine <= promised.layersAtSpine
-        ? []
-        : [`${layers.atSpine} layers meet beside the spine, which has room for ${promised.layersAtSpine}`],
-      'the closed folder fits its spine',
+      'glue',
+      glueFaults(program.steps, promised.pockets, { pattern, neighbours, forms, faces, joints }),
+      'every strip of glue holds the two layers that it is for, clear of edges, scores and mouths, and shuts no pocket',
     ),
+    check('spine', spineFaults(layers, promised), 'the closed folder fits its spine'),
   ];
   return {
     checks,
@@ -120,6 +123,14 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     spots,
     layers,
   };
+}
+
+/** Each 90° fold hinges at mid-sheet, so of n layers beside the spine n − 1 count. */
+function spineFaults({ atSpine }: ClosedLayers, { spine, stack, caliper }: Promised): string[] {
+  const needed = spineFor(stack, { layers: atSpine, caliper, ease: 0 });
+  return needed <= spine
+    ? []
+    : [`${atSpine} layers and the contents take ${needed / 1e6} mm beside a spine of ${spine / 1e6} mm`];
 }
 
 const isStill = ({ a, b, c, d, tx, ty }: FlatForm['lies'][number]): boolean =>

@@ -39,7 +39,10 @@ export type Settled<T> = T extends PendingLength
 export type Measure = 'metric' | 'inch';
 
 const lengthInput = z.union([z.string(), z.number()], {
-  error: (issue) => `a length is a string with its unit or a number, not ${nameOf(issue.input)}`,
+  error: ({ input }) =>
+    input === undefined
+      ? 'is missing: expected a length, as a string with its unit or a number'
+      : `a length is a string with its unit or a number, not ${nameOf(input)}`,
 });
 
 const nameOf = (input: unknown): string =>
@@ -47,11 +50,9 @@ const nameOf = (input: unknown): string =>
     ? 'null'
     : Array.isArray(input)
       ? 'a list'
-      : input === undefined
-        ? 'missing'
-        : typeof input === 'object'
-          ? 'an object'
-          : `a ${typeof input}`;
+      : typeof input === 'object'
+        ? 'an object'
+        : `a ${typeof input}`;
 
 // The examples belong to the input: what is said about the transformed value is left out of its JSON Schema.
 const pending = (limits: Limits, examples: readonly string[]) =>

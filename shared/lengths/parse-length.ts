@@ -68,6 +68,8 @@ export function parseLength(text: string): Parsed<WrittenLength> {
   if (plain === '') return refuse('the length is empty');
   if (/^[-\u2212]/u.test(plain))
     return refuse(`${quoted(text)} is negative`, 'give a length greater than zero');
+  if (/^[\d.]+e[-+\u2212]?\d/iu.test(plain))
+    return refuse(`${quoted(text)} has an exponent`, 'write the number out, since exponents are not read');
   const parts = /^(?<digits>[\d.,/\s-]*?)\s*(?<unit>[^\d.,/\s-].*)?$/u.exec(plain);
   if (!parts?.groups) return refuse(`${quoted(text)} is not a length`);
   const digits = parts.groups.digits ?? '';

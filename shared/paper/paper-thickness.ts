@@ -1,17 +1,21 @@
 import { z } from 'zod';
-import { length, type Settled } from '../lengths/length-schema.ts';
+import { lengthBetween, type Settled } from '../lengths/length-schema.ts';
 import { mm, type Nm } from '../lengths/nanometres.ts';
 import { basisWeight, grammageOf } from './basis-weight.ts';
 import { caliperFromBulk } from './caliper.ts';
 import { type PaperSort, usualSortOfGrade, usualSortOfGrammage } from './usual-bulk.ts';
+
+/** Thinner is no paper, thicker no paper that folds; a caliper of 12 is points taken for millimetres. */
+export const oneSheet = lengthBetween(mm(0.03), mm(2));
 
 /**
  * The ways to say how thick a paper is, as members to spread into a strict object. What comes first counts:
  * a measured caliper, then the grammage, then the basis weight. Bounds are wider than any paper that folds.
  */
 export const paperThickness = {
-  caliper: length.optional().meta({
-    description: 'Thickness of one sheet. Best measured: ten sheets together, divided by ten.',
+  caliper: oneSheet.optional().meta({
+    description:
+      'Thickness of one sheet, 0.03 mm to 2 mm. Best measured: ten sheets together, divided by ten. 12 pt is 0.012 in.',
   }),
   grammage: z
     .number()

@@ -42,6 +42,22 @@ const dimensions: z.ZodType<DimensionTree> = z
     description: 'Every dimension of the style, named as under `dimensions` in a spec.',
   });
 
+const glueStrip = z
+  .strictObject({
+    panel: z.string(),
+    face: z.enum(['inside', 'outside']).meta({ description: 'The side of the paper that it is put on.' }),
+    to: z.string().meta({ description: 'The panel that it sticks to.' }),
+    left: shownLength,
+    top: shownLength,
+    right: shownLength,
+    bottom: shownLength,
+  })
+  .meta({
+    id: 'GlueStrip',
+    description:
+      'A strip of tape or a line of glue: distances from the top left corner of the open blank, inside face up.',
+  });
+
 const direction = z.enum(['upright', 'inverted', 'turned left', 'turned right']).meta({ id: 'Direction' });
 
 /** The reply of `POST /v1/folders/plan`. */
@@ -69,6 +85,18 @@ export const planReply = z
         horizontal: z.array(shownLength).meta({ description: 'Distances from the blank’s top edge.' }),
       })
       .meta({ description: 'Where the scores lie that run straight across, inside face up.' }),
+    glue: z
+      .array(
+        z.strictObject({
+          name: z.string(),
+          strips: z.array(glueStrip),
+          length: shownLength.meta({ description: 'Of all its strips together.' }),
+        }),
+      )
+      .meta({ description: 'Where tape or glue goes, in the order in which it is put on.' }),
+    tapeLength: shownLength.meta({
+      description: 'Tape or glue for one folder: all strips, and a tenth for what is lost.',
+    }),
     contents: z
       .strictObject({
         item: z.enum(['card', 'envelope']),
@@ -137,6 +165,15 @@ export const planReply = z
         }),
       )
       .meta({ description: 'What can be seen from each side of the finished folder.' }),
+    scoring: z
+      .strictObject({
+        up: z.enum(['inside', 'outside']),
+        right: z.enum(['score-valley', 'score-mountain']),
+        note: z.string(),
+      })
+      .meta({
+        description: 'From which face the scores are made best, as the sheet lies in this convention.',
+      }),
     foldAllowance: z
       .strictObject({
         factor: z.number(),
@@ -198,5 +235,6 @@ export const possibleReply = z
         gives: summary,
       }),
     ),
+    note: z.string().optional().meta({ description: 'Why the list is empty, where it is.' }),
   })
   .meta({ id: 'Possible' });

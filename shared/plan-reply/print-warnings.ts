@@ -1,7 +1,7 @@
 import type { Appearance } from '../folding/appearance.ts';
 import type { Direction, Region } from '../folding/regions.ts';
 import type { Plan } from '../solver/plan.ts';
-import type { Warning } from './warnings.ts';
+import type { Warning } from './warning.ts';
 
 /** Pieces smaller than this, in square millimetres, are slivers at a fold. */
 const sliver = 25;
@@ -12,7 +12,9 @@ const words: Readonly<Record<Exclude<Direction, 'upright'>, string>> = {
   'turned right': 'lies turned to the right',
 };
 
-/** Where a one-way print does not stand upright, one warning for each view and direction, from the folded form. */
+const directions = Object.keys(words) as (keyof typeof words)[];
+
+/** Where a one-way print does not stand upright, one warning for each way of looking, from the folded form. */
 export function printWarnings(plan: Plan, appearances: readonly Appearance[]): readonly Warning[] {
   const { sheet } = plan.arrangement;
   if (!sheet.oneWay) return [];
@@ -20,20 +22,21 @@ export function printWarnings(plan: Plan, appearances: readonly Appearance[]): r
     if (sheet.printPair === 'head-to-foot') return direction.headToFoot;
     return sheet.printPair === 'same-way' || face === 'outside' ? direction.sameWay : undefined;
   };
-  return appearances.flatMap(({ view, regions }) =>
-    (Object.keys(words) as (keyof typeof words)[]).flatMap((direction) => {
+  return appearances.flatMap(({ view, regions }) => {
+    const clauses = directions.flatMap((direction) => {
       const parts = regions.filter((region) => region.area > sliver && directionOf(region) === direction);
-      if (parts.length === 0) return [];
-      const names = [...new Set(parts.map(({ part }) => part))].join('; ');
-      return [
-        {
-          code: `print-${direction.replace(' ', '-')}`,
-          path: `${sheet.path ?? '/stock'}/oneWay`,
-          message: `seen from: ${view}, the one-way print ${words[direction]} on ${names}`,
-          remedy:
-            'take a print without direction, or put the side with the direction where it stands upright',
-        },
-      ];
-    }),
-  );
+      const names = [...new Set(parts.map(({ part, face }) => `${part} (${face} face)`))];
+      return names.length === 0 ? [] : [`${words[direction]} on ${names.join(', ')}`];
+    });
+    if (clauses.length === 0) return [];
+    return [
+      {
+        code: 'print-not-upright',
+        path: `${sheet.path ?? '/stock'}/oneWay`,
+        message: `seen from ${view}, the one-way print ${clauses.join('; it ')}`,
+        remedy:
+          'a print without direction, or the other face of the sheet outside if it has none; a flap that is folded over a level line always turns its print upside down',
+      },
+    ];
+  });
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { setsThatFit } from '../contents/stack.ts';
 import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { scoreSideOf } from '../drawing/score-side.ts';
 import { appearancesOf } from '../folding/appearance.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { type ShownLength, showLength } from '../lengths/show-length.ts';
@@ -13,7 +14,7 @@ import type { Remedy } from '../solver/remedies.ts';
 import { styleOf } from '../styles/registry.ts';
 import { cautions } from './cautions.ts';
 import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
-import { printWarnings } from './print-warnings.ts';
+import { showGlue } from './show-glue.ts';
 import { showAllowance, showAppearances, showProof } from './show-proof.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -30,7 +31,7 @@ const extent = ({ width, height }: { width: number; height: number }) => ({
 
 /** A plan as its reply gives it: every length in millimetres and inches. */
 export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext): PlanReply {
-  const { plan, pattern } = folded;
+  const { plan, pattern, program } = folded;
   const { sheet, sheetTurned } = plan.arrangement;
   const appearances = appearancesOf(folded);
   const titles = new Map(styleOf(plan.spec).dimensionNames.map(({ name, title }) => [name, title]));
@@ -49,10 +50,12 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
     closed: { ...extent(plan.closed), thickness: showLength(plan.closed.thickness) },
     dimensions: dimensionsOf(plan),
     scores: { vertical: straightScores(pattern, 'x'), horizontal: straightScores(pattern, 'y') },
+    ...showGlue(program),
     ...contentsOf(plan),
     ...(fittings === undefined ? {} : { fits: fittings.map(showFitting) }),
     proof: showProof(folded),
     regions: showAppearances(appearances),
+    scoring: scoreSideOf(plan.spec.convention),
     foldAllowance: showAllowance(plan),
     reasons: plan.settled.map(({ name, value, decidedBy, why }) => ({
       dimension: name,
@@ -68,7 +71,7 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
       why: bound.why,
       slack: showLength(slackOf(bound, plan)),
     })),
-    warnings: [...warningsOf(folded), ...printWarnings(plan, appearances)],
+    warnings: [...warningsOf(folded)],
     alternatives: alternatives.map(showRemedy),
     cautions: [...cautions],
   };
@@ -115,7 +118,7 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
       pockets: style.pockets.length,
       setThickness: showLength(load.set),
       stackThickness: showLength(load.set * load.perPocket * style.pockets.length),
-      spineHolds: Math.floor(setsThatFit(dimensions.spine ?? 0, load.set, binding) / style.pockets.length),
+      spineHolds: Math.floor(setsThatFit(style.spine(dimensions), load.set, binding) / style.pockets.length),
     },
   };
 }
@@ -147,7 +150,10 @@ export const showRemedy = ({ message, changes, plan }: Remedy): z.output<typeof 
   gives: summaryOf(plan),
 });
 
-/** What a sheet can become, as a reply gives it. */
+const nothingFits =
+  'No folder from this paper holds a published card, with or without its envelope, even one in each pocket. Ask for a plan with your own contents: the refusal names the bound, what is short, and changes that would help.';
+
+/** What a sheet can become, as a reply gives it; an empty list says why. */
 export const showPossible = (possibilities: readonly Possibility[]): z.output<typeof possibleReply> => ({
   possible: possibilities.map(({ item, envelope, perPocket, plan }) => ({
     item: item.id,
@@ -155,4 +161,5 @@ export const showPossible = (possibilities: readonly Possibility[]): z.output<ty
     perPocket,
     gives: summaryOf(plan),
   })),
+  ...(possibilities.length === 0 ? { note: nothingFits } : {}),
 });

@@ -56,7 +56,7 @@ export function showAllowance({ arrangement: { sheet }, grid }: Plan): PlanReply
     entered: entered !== 0,
     why:
       entered === 0
-        ? 'both ends of a panel together lose no more than half a grid step, so snapping swallows it'
+        ? 'both ends of a panel together lose no more than half a grid step: the contents’ play pays for it'
         : 'both ends of a panel together lose more than half a grid step, so the pockets were made larger by it',
   };
 }

@@ -29,6 +29,7 @@ const envelope = as('envelope', ' envelope');
 const sheet = as('sheet', '');
 
 const cards: readonly Size[] = [
+  card('us-a1', 'A1 (4-bar)', 3 + 1 / 2, 4 + 7 / 8, 'trade custom', 'makers differ; measure yours'),
   card('us-a2', 'A2', 4 + 1 / 4, 5 + 1 / 2, 'trade custom', `a quarter of a letter sheet; ${MEMORY}`),
   card('us-a6', 'A6', 4 + 1 / 2, 6 + 1 / 4, 'trade custom', LISTS),
   card('us-a7', 'A7', 5, 7, 'standard', `${PWG}, na_5x7`),
@@ -52,7 +53,7 @@ const cards: readonly Size[] = [
 ];
 
 const envelopes: readonly Size[] = [
-  envelope('us-a1-envelope', 'A1 (4-bar)', 3 + 5 / 8, 5 + 1 / 8, 'trade custom', ONE_LIST),
+  envelope('us-a1-envelope', 'A1 (4-bar)', 3 + 5 / 8, 5 + 1 / 8, 'trade custom', ONE_LIST, ['us-a1']),
   envelope('us-a2-envelope', 'A2', 4 + 3 / 8, 5 + 3 / 4, 'standard', `${PWG}, na_a2`, ['us-a2']),
   envelope('us-a6-envelope', 'A6', 4 + 3 / 4, 6 + 1 / 2, 'trade custom', LISTS, ['us-a6']),
   envelope('us-a7-envelope', 'A7', 5 + 1 / 4, 7 + 1 / 4, 'trade custom', LISTS, ['us-a7']),

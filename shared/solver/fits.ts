@@ -1,5 +1,7 @@
 import { contentsDefaults as defaults } from '../contents/defaults.ts';
 import { setsThatFit, setThickness } from '../contents/stack.ts';
+import type { Measure } from '../lengths/length-schema.ts';
+import { mm, type Nm } from '../lengths/nanometres.ts';
 import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
 import type { Size } from '../sizes/size.ts';
 import { styleOf } from '../styles/registry.ts';
@@ -20,8 +22,14 @@ export interface Fitting extends Pair {
 
 const shown = 12;
 
-/** Every published card with each envelope that it is sold with, then every card on its own; largest first. */
-export function pairs(): readonly Pair[] {
+/** Smaller cards are stamps and labels. */
+const leastCard: Nm = mm(70);
+
+/**
+ * Every published card with each envelope that it is sold with, then every card on its own; those of one
+ * system first, the largest first.
+ */
+export function pairs(measure: Measure): readonly Pair[] {
   const withEnvelope = sizesOfKind('envelope').flatMap((envelope) =>
     (envelope.takes ?? []).flatMap((id) => {
       const item = sizeById(id);
@@ -29,14 +37,17 @@ export function pairs(): readonly Pair[] {
     }),
   );
   const alone = sizesOfKind('card').map((item) => ({ item }));
-  return [...withEnvelope, ...alone].toSorted((one, other) => outerArea(other) - outerArea(one));
+  const rank = ({ item }: Pair) => (item.measure === measure ? 0 : 1);
+  return [...withEnvelope, ...alone]
+    .filter(({ item }) => item.width >= leastCard)
+    .toSorted((one, other) => rank(one) - rank(other) || outerArea(other) - outerArea(one));
 }
 
 const outerArea = ({ item, envelope }: Pair): number => (envelope ?? item).width * (envelope ?? item).height;
 
 /** The largest published contents that a plan's pockets take, and how many sets of each. */
 export function fittingsOf(plan: Plan): readonly Fitting[] {
-  return pairs()
+  return pairs(plan.spec.measure)
     .flatMap((pair) => fitting(plan, pair) ?? [])
     .slice(0, shown);
 }
@@ -49,7 +60,7 @@ function fitting(plan: Plan, pair: Pair): Fitting | undefined {
   const width = pocket.width - (spec.ease?.across ?? defaults.easeAcross);
   const height = pocket.height - (spec.ease?.along ?? defaults.easeAlong);
   const binding = bindingOf(style, arrangement.sheet, spec);
-  const spine = style.givenSpine(spec) ?? dimensions.spine ?? 0;
+  const spine = style.spine(dimensions);
   const bySpine = Math.floor(setsThatFit(spine, set, binding) / style.pockets.length);
   const outer = pair.envelope ?? pair.item;
   const ways = [false, true].map((turned) => {

@@ -17,7 +17,7 @@ export const countedTo = 12;
 
 /** All published contents that a folder from the spec's sheet can hold, the largest first. */
 export function possibleFrom(spec: FolderSpec): readonly Possibility[] {
-  return pairs().flatMap((pair) => {
+  return pairs(spec.measure).flatMap((pair) => {
     const contents = {
       item: { size: pair.item.id },
       ...(pair.envelope ? { envelope: { size: pair.envelope.id } } : {}),

@@ -2,6 +2,7 @@ import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { describeLength, writeLength } from '../lengths/show-length.ts';
 import { applyChanges, type Change, remove, set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
+import { lackingIn } from '../spec/lacking.ts';
 import { styleOf } from '../styles/registry.ts';
 import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
@@ -47,7 +48,9 @@ export function remediesFor(spec: FolderSpec, misfit: Misfit): readonly Remedy[]
 
 /** The idea with its plan, if it works. */
 export function tried(spec: FolderSpec, idea: Idea): Remedy[] {
-  const solution = solveFolder(applyChanges(spec, idea.changes));
+  const changed = applyChanges(spec, idea.changes);
+  if (lackingIn(changed)) return [];
+  const solution = solveFolder(changed);
   return solution.ok ? [{ ...idea, plan: solution.plan }] : [];
 }
 
@@ -97,12 +100,11 @@ const bare = ({ contents }: FolderSpec): Idea[] =>
     ? []
     : [{ message: 'leave the envelopes out', changes: [remove('/contents/envelope')] }];
 
-/** Gives up one fixed dimension; not the only thing that a spec says. */
+/** Gives up one fixed dimension. */
 function freeing(spec: FolderSpec): Idea[] {
   const given = styleOf(spec).dimensionNames.filter(
     ({ name }) => memberAt(spec, pointerTo(name)) !== undefined,
   );
-  if (spec.contents === undefined && given.length === 1) return [];
   return given.map(({ name, title }) => ({
     message: `leave the ${title} to the solver`,
     changes: [remove(pointerTo(name))],

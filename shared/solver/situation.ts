@@ -1,4 +1,5 @@
 import { contentsDefaults } from '../contents/defaults.ts';
+import { usualGlueWidth } from '../creases/glue-keep-out.ts';
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { allowanceIn } from '../paper/fold-allowance.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
@@ -6,9 +7,6 @@ import { styleOf } from '../styles/registry.ts';
 import type { Room, Situation } from '../styles/style.ts';
 import { demandOf, type Load } from './demand.ts';
 import type { Sheet } from './sheets.ts';
-
-/** Width of tape that makers use; common practice. */
-const usualGlue = inch(1 / 4);
 
 /** The grid that scores fall on where the spec does not say: 1/16 in or 1 mm; common practice. */
 export function gridOf(spec: FolderSpec): Nm {
@@ -29,7 +27,7 @@ export function situationOf(
     rooms,
     demand: load && demandOf(load, itemTurned, styleOf(spec), spec),
     caliper: sheet.paper.caliper,
-    glueWidth: spec.glue?.width ?? usualGlue,
+    glueWidth: spec.glue?.width ?? usualGlueWidth,
     spineEase: spec.ease?.spine ?? contentsDefaults.spineEase,
     foldLoss: allowanceIn(sheet, grid).entered,
     prefer: spec.prefer ?? 'whole-sheet',

@@ -7,7 +7,7 @@ import type { Dimensions, Style } from '../styles/style.ts';
 import { arrangementsOn } from './arrangements.ts';
 import type { Bound } from './bounds.ts';
 import { loadOf } from './demand.ts';
-import type { Row } from './eliminate.ts';
+import { eliminate, type Row } from './eliminate.ts';
 import { largestThat } from './largest-that.ts';
 import type { Arrangement, Plan } from './plan.ts';
 import { roughShortfall } from './rough-fit.ts';
@@ -70,8 +70,10 @@ function solveCounted(spec: FolderSpec): Solution {
         continue;
       }
       const result = attempt(spec, arrangement);
-      if ('contradictions' in result) misfits.push(result);
-      else plans.push(result);
+      if (!('contradictions' in result)) plans.push(result);
+      // what the spec contradicts by itself, no other sheet mends
+      else if (contradictsItself(result)) return { ok: false, misfits: [result] };
+      else misfits.push(result);
     }
     const best = plans.toSorted((one, other) => one.merit - other.merit)[0];
     if (best) return { ok: true, plan: best };
@@ -82,6 +84,12 @@ function solveCounted(spec: FolderSpec): Solution {
     if ('contradictions' in result) misfits.push(result);
   }
   return { ok: false, misfits };
+}
+
+/** Whether the dimensions that a spec gives rule each other out, whatever the sheet and the contents. */
+function contradictsItself({ bounds, unknownNames }: Misfit): boolean {
+  const given = bounds.filter(({ kind }) => kind === 'given');
+  return given.length > 2 && eliminate(given, unknownNames).contradictions.length > 0;
 }
 
 const area = ({ width, height }: { width: Nm; height: Nm }): number => areaMm2(width, height);

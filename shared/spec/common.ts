@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { contents, rectangle } from '../contents/contents-schema.ts';
 import { convention } from '../drawing/convention.ts';
-import { length, lengthOrZero, type Measure } from '../lengths/length-schema.ts';
+import { length, lengthBetween, lengthOrZero, type Measure } from '../lengths/length-schema.ts';
+import { mm } from '../lengths/nanometres.ts';
 import { paperThickness } from '../paper/paper-thickness.ts';
 import { sizeById } from '../sizes/catalogue.ts';
 
@@ -47,7 +48,7 @@ export const commonShape = {
     }),
   cutter: cutter.optional(),
   grid: z
-    .union([z.literal('none'), length])
+    .union([z.literal('none'), lengthBetween(mm(0.1), mm(50))])
     .optional()
     .meta({
       description:
@@ -57,7 +58,7 @@ export const commonShape = {
     description: 'What to do with paper to spare: use the whole sheet (the default), or as little as serves.',
   }),
   glue: z
-    .strictObject({ width: length })
+    .strictObject({ width: lengthBetween(mm(1), mm(50)) })
     .optional()
     .meta({ description: 'Width of the tape or line of glue; default 1/4 in.' }),
   ease: z

@@ -66,10 +66,14 @@ export interface Style<Spec> {
   readonly dimensionNames: readonly DimensionName[];
   /** Pockets that share the contents. */
   readonly pockets: readonly PocketPlace[];
+  /** Pairs of panels that overlap at a seam: there the edge of each is drawn as one. */
+  readonly seams: readonly (readonly [string, string])[];
   /** Layers of the sheet between the two outer faces of the closed folder, where the stack lies. */
   readonly layers: number;
   /** The spine that the spec fixes, if it does: it decides how many sets fit. */
   givenSpine(spec: Spec): Nm | undefined;
+  /** Whether the dimensions that the spec gives say how large the folder is to be, without contents or a sheet. */
+  saysHowLarge(spec: Spec): boolean;
   /** Distance between the spine scores of a solved folder. */
   spine(dimensions: Dimensions): Nm;
   model(spec: Spec, situation: Situation): Model;

@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { spineFor } from '../contents/stack.ts';
-import type { FoldProgram, FoldStep, Panel, TuckStep } from '../creases/fold-program.ts';
+import type { FillStep, FoldProgram, FoldStep, Panel, TuckStep } from '../creases/fold-program.ts';
+import { usualGlueWidth } from '../creases/glue-keep-out.ts';
 import type { PocketPlace } from '../folding/pockets.ts';
 import { length, withUnits } from '../lengths/length-schema.ts';
 import { inch, mm, type Nm } from '../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, exactly, type Unknown } from '../solver/bounds.ts';
 import { commonShape, measureOfSizes } from '../spec/common.ts';
 import type { Dimensions, Model, Situation, Style } from './style.ts';
+import { cornerGlue, hemGlue, type SleeveGlue, seamGlue } from './twin-sleeve-glue.ts';
+import { sleevePanels, sleeveSeams } from './twin-sleeve-panels.ts';
 
 /*
  * One rectangle becomes a flat sleeve, open at both ends and hemmed there; the sleeve folds on a spine into a
@@ -332,37 +335,11 @@ function unknowns(situation: Situation): Unknown[] {
   ];
 }
 
-function panels(d: Dimensions): Panel[] {
-  const columns = [
-    ['left hem', at(d, h)],
-    ['front', at(d, W)],
-    ['spine', at(d, S)],
-    ['back', at(d, W)],
-    ['right hem', at(d, h)],
-  ] as const;
-  const rows = [
-    ['top flap', at(d, t)],
-    ['', at(d, H)],
-    ['bottom flap', at(d, b)],
-  ] as const;
-  let top = 0;
-  return rows.flatMap(([row, height]) => {
-    let left = 0;
-    const line = columns.map(([column, width]) => {
-      const panel = {
-        name: row === '' ? column : `${row}, ${column}`,
-        left,
-        top,
-        right: left + width,
-        bottom: top + height,
-      };
-      left += width;
-      return panel;
-    });
-    top += height;
-    return line;
-  });
-}
+const panels = (d: Dimensions): Panel[] =>
+  sleevePanels(
+    { 'left hem': at(d, h), front: at(d, W), spine: at(d, S), back: at(d, W), 'right hem': at(d, h) },
+    { 'top flap': at(d, t), '': at(d, H), 'bottom flap': at(d, b) },
+  );
 
 /** At each end the hems of the two flaps are slipped into each other, which holds the seam while it is glued. */
 function tucks(spec: TwinSleeveSpec): TuckStep[] {
@@ -377,6 +354,12 @@ function tucks(spec: TwinSleeveSpec): TuckStep[] {
       : { panel: `top flap, ${hem}`, to: 'above', of: `bottom flap, ${hem}` }),
   }));
 }
+
+/** Without contents in the spec there is nothing to slide in. */
+const fill = ({ contents }: TwinSleeveSpec): FillStep[] =>
+  contents === undefined
+    ? []
+    : [{ kind: 'fill', name: 'contents', pockets: twinSleeve.pockets.map(({ name }) => name) }];
 
 function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
   const { width, height } = blank(d);
@@ -406,6 +389,19 @@ function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
   const firstSpine = hem + at(d, W);
   const secondSpine = firstSpine + at(d, S);
   const bottomFold = at(d, t) + at(d, H);
+  const sleeve: SleeveGlue = {
+    panelWidth: at(d, W),
+    panelHeight: at(d, H),
+    spine: at(d, S),
+    hem,
+    topFlap: at(d, t),
+    bottomFlap: at(d, b),
+    overlap: at(d, o),
+    hemsOut: spec.hem?.turn !== 'in',
+    tucked: spec.seam !== 'flat',
+    mitred,
+    glueWidth: spec.glue?.width ?? usualGlueWidth,
+  };
   const tips = corners.flatMap(({ line }, index) =>
     index % 2 === 0 ? [line.to, line.from] : [line.from, line.to],
   );
@@ -414,17 +410,21 @@ function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
     panels: panels(d),
     steps: [
       ...(mitred ? [] : corners),
+      ...cornerGlue(sleeve),
       fold('left hem', { line: vertical(hem), moving: point(0, height / 2), direction: turn }),
       fold('right hem', { line: vertical(width - hem), moving: point(width, height / 2), direction: turn }),
+      ...hemGlue(sleeve),
       fold('top flap', { line: horizontal(at(d, t)), moving: point(width / 2, 0) }),
       fold('bottom flap', { line: horizontal(bottomFold), moving: point(width / 2, height) }),
       ...tucks(spec),
+      ...seamGlue(sleeve),
       fold('spine at the front', { line: vertical(firstSpine), moving: point(0, height / 2), angle: 90 }),
       fold('spine at the back', {
         line: vertical(secondSpine),
         moving: point(width, height / 2),
         angle: 90,
       }),
+      ...fill(spec),
     ],
   };
 }
@@ -448,8 +448,11 @@ export const twinSleeve: Style<TwinSleeveSpec> = {
     'One rectangle becomes a flat sleeve, hemmed at its two open ends, and folds on a spine into a book with two pockets.',
   dimensionNames,
   pockets: [pocket('front', 'left'), pocket('back', 'right')],
+  seams: sleeveSeams,
   layers: 6,
   givenSpine: (spec) => spec.dimensions?.spine,
+  saysHowLarge: ({ dimensions }) =>
+    dimensions?.panel?.width !== undefined && dimensions.panel.height !== undefined,
   spine: (d) => at(d, S),
   model: (spec, situation): Model => ({
     unknowns: unknowns(situation),

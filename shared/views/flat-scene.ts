@@ -10,6 +10,7 @@ import { type FlatLook, flatLook } from './flat-look.ts';
 import { measureBelow, measureBeside, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
 import { marksOf, paint } from './painted.ts';
+import { namesIn } from './part-names.ts';
 import type { GroupMark, Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
@@ -30,7 +31,7 @@ export function flatMarks(folded: Folded, look: FlatLook): readonly Mark[] {
       'contents',
       contents.map((standing) => contentsMark(standing, look)),
     ),
-    group('prints', regionBadges(regionsOf(seen))),
+    group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
   ];
   return all.filter(({ marks }) => marks.length > 0);
 }

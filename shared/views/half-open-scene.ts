@@ -4,6 +4,7 @@ import { contentsIn, contentsMark } from './contents-outline.ts';
 import type { Room } from './fit.ts';
 import { group, lastForm } from './flat-scene.ts';
 import { marksOf, paint } from './painted.ts';
+import { namesIn } from './part-names.ts';
 import type { Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
@@ -33,7 +34,7 @@ export function halfOpenScene(folded: Folded, room: Room): Scene {
     description: descriptionOf(standing.length > 0),
     width: look.width,
     height: look.height,
-    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen)))],
+    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen), namesIn(folded)))],
   };
 }
 

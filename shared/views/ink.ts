@@ -40,3 +40,10 @@ export const papers: Readonly<Record<Paper, PaperFill>> = Object.freeze({
   outside: { ground: '#89CBF0' },
   inside: { ground: '#FFFFFF', hatch: { colour: '#D55E00', width: 0.3, spacing: 2 } },
 });
+
+/** Glue and tape: dots on white with an outline, so that it is told from both sides of the paper. */
+export const glueInk = Object.freeze({
+  ground: '#FFFFFF',
+  dots: { colour: black, radius: 0.22, spacing: 0.8 },
+  outline: { colour: black, width: 0.3, dashes: [] },
+});

@@ -58,7 +58,11 @@ function entriesFor(marks: readonly Mark[], plan: Plan): readonly Entry[] {
     ...(arrows.has('away')
       ? [{ words: slips ? 'moves under or behind' : 'moves behind', sample: moveSample('away') }]
       : []),
+    ...(arrows.has('into') ? [{ words: 'slides in', sample: slideSample }] : []),
     ...lineEntry(lines, 'slip', 'what is slipped'),
+    ...(plain.some(({ kind }) => kind === 'glue')
+      ? [{ words: 'glue or tape, between the layers', sample: glueSample }]
+      : []),
     ...lineEntry(lines, 'score', 'score, still flat'),
     ...lineEntry(lines, 'seam', 'seam'),
     ...(lines.has('contents') ? [{ words: contentsWords(plan), sample: lineSample('contents') }] : []),
@@ -110,6 +114,22 @@ const moveSample = (arrow: 'toward' | 'away'): readonly Mark[] => [
     from: { x: 0, y: sampleHeight - 1 },
     to: { x: sampleWidth, y: sampleHeight - 1 },
     by: { x: sampleWidth / 2, y: -4 },
+  },
+];
+
+const slideSample: readonly Mark[] = [
+  { kind: 'arrow', arrow: 'into', from: { x: 0, y: middle }, to: { x: sampleWidth, y: middle } },
+];
+
+const glueSample: readonly Mark[] = [
+  {
+    kind: 'glue',
+    outline: [
+      { x: 0, y: middle - 1 },
+      { x: sampleWidth, y: middle - 1 },
+      { x: sampleWidth, y: middle + 1 },
+      { x: 0, y: middle + 1 },
+    ],
   },
 ];
 

@@ -7,6 +7,7 @@ export const moveMarks = (marks: readonly Mark[], x: number, y: number): readonl
 function moved(mark: Mark, to: (point: PagePoint) => PagePoint): Mark {
   switch (mark.kind) {
     case 'face':
+    case 'glue':
       return { ...mark, outline: mark.outline.map(to) };
     case 'line':
       return { ...mark, lines: mark.lines.map((line) => line.map(to)) };

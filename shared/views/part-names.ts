@@ -1,26 +1,31 @@
-const split = (part: string): readonly [string, string | undefined] => {
-  const [first = part, second] = part.split(', ');
-  return [first, second];
-};
+import type { Panel } from '../creases/fold-program.ts';
+import type { Folded } from '../folding/proof-of.ts';
+
+/** Panels by their names. */
+export type PanelNames = ReadonlyMap<string, Panel>;
+
+export const namesIn = ({ program }: Pick<Folded, 'program'>): PanelNames =>
+  new Map(program.panels.map((panel) => [panel.name, panel]));
+
+/** A noun that several parts can share. */
+export interface Noun {
+  readonly one: string;
+  /** Absent where what shares the noun is one part in pieces. */
+  readonly several?: string;
+}
 
 /**
  * A panel's name in a word or two, to be written on it.
  * @param corner a corner of it that was folded over
  */
-export function labelOf(part: string, corner = false): string {
-  const [row, column] = split(part);
-  if (corner) return 'corner';
-  if ((column ?? row).endsWith('hem')) return 'hem';
-  if (column === undefined && (row === 'front' || row === 'back')) return `${row} cover`;
-  return row;
+export function labelOf(names: PanelNames, part: string, corner = false): Noun {
+  if (corner) return { one: 'corner', several: 'corners' };
+  const { label = part, labels } = names.get(part) ?? {};
+  return { one: label, ...(labels === undefined ? {} : { several: labels }) };
 }
 
 /** A panel's name within a sentence: `left hem of the top flap`. */
-export function spokenName(part: string): string {
-  const [row, column] = split(part);
-  if (column === undefined) return row;
-  return column.endsWith('hem') ? `${column} of the ${row}` : `${row} at the ${column}`;
-}
+export const titleOf = (names: PanelNames, part: string): string => names.get(part)?.title ?? part;
 
 /** `a`, `a and b`, `a, b and c`. */
 export const listed = (words: readonly string[]): string =>

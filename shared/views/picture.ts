@@ -16,8 +16,8 @@ export type Paper = Side;
  */
 export type LineKind = 'edge' | 'score' | 'seam' | 'contents' | 'valley' | 'mountain' | 'slip' | 'measure';
 
-/** `print` shows where a print's up points; `toward` and `away` which way a part moves. */
-export type ArrowKind = 'print' | 'toward' | 'away';
+/** `print` shows where a print's up points; `toward` and `away` which way a part moves; `into` what slides in. */
+export type ArrowKind = 'print' | 'toward' | 'away' | 'into';
 
 /** A piece of paper, opaque. */
 export interface FaceMark {
@@ -25,6 +25,12 @@ export interface FaceMark {
   /** Name of the panel. */
   readonly part: string;
   readonly paper: Paper;
+  readonly outline: readonly PagePoint[];
+}
+
+/** Glue or tape between two layers, drawn as if the nearer one were clear. */
+export interface GlueMark {
+  readonly kind: 'glue';
   readonly outline: readonly PagePoint[];
 }
 
@@ -68,7 +74,7 @@ export interface GroupMark {
   readonly marks: readonly Mark[];
 }
 
-export type Mark = FaceMark | LineMark | ArrowMark | TextMark | GroupMark;
+export type Mark = FaceMark | GlueMark | LineMark | ArrowMark | TextMark | GroupMark;
 
 /** A drawing for people, in millimetres from its top left corner; later marks lie over earlier ones. */
 export interface Picture {

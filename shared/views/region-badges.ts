@@ -1,5 +1,5 @@
 import { type Convex, depthIn, reachIn } from './convex.ts';
-import { labelOf } from './part-names.ts';
+import { labelOf, type PanelNames } from './part-names.ts';
 import type { ArrowMark, Mark, PagePoint, TextMark } from './picture.ts';
 import { roomiest, type Space } from './roomiest.ts';
 import { plateOf, textSize } from './text-block.ts';
@@ -18,15 +18,15 @@ const gap = 0.7;
 const margin = 0.1;
 
 /** On each region an arrow where its print's up points, and its name where there is room. */
-export const regionBadges = (regions: readonly VisibleRegion[]): readonly Mark[] =>
+export const regionBadges = (regions: readonly VisibleRegion[], names: PanelNames): readonly Mark[] =>
   regions.flatMap((region) => {
     const space = roomiest(region.pieces);
-    return space && space.depth >= leastDepth ? badge(region, space) : [];
+    return space && space.depth >= leastDepth ? badge(region, space, names) : [];
   });
 
-function badge({ part, paper, corner, up }: VisibleRegion, space: Space): readonly Mark[] {
+function badge({ part, paper, corner, up }: VisibleRegion, space: Space, names: PanelNames): readonly Mark[] {
   const longest = longestIn(space, up);
-  const text = labelOf(part, corner);
+  const text = labelOf(names, part, corner).one;
   for (const length of [longest, longest * 0.8, longest * 0.6].filter(
     (each) => each >= shortestBesideLabel,
   )) {

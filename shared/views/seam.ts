@@ -1,19 +1,22 @@
+import { covers } from '../folding/flat-faces.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { move } from '../geometry/plane.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { IsSeam } from './painted.ts';
 
-/**
- * The seam: where the paper of the pockets' fronts ends level. Pockets open to the left and right, so their fronts
- * meet along level edges; an edge that a folded corner turned a quarter belongs to the hem.
- */
+/** The seam: where the paper of one of two panels that meet there ends on the other. */
 export function seamOf({ plan, pattern, proof }: Folded): IsSeam {
-  const rowOf = (panel: string | undefined) => panel?.split(', ')[0];
-  const rows = new Set(styleOf(plan.spec).pockets.flatMap(({ front }) => front.map(rowOf)));
+  const partners = new Map(
+    styleOf(plan.spec).seams.flatMap(([one, other]) => [
+      [one, other],
+      [other, one],
+    ]),
+  );
   return (face, from, to) => {
     const lies = proof.faces[face]?.lies;
-    if (!lies || !rows.has(rowOf(pattern.faces[face]?.panel))) return false;
-    const isLevel = (p: { y: number }, q: { y: number }) => Math.abs(p.y - q.y) < 1000;
-    return isLevel(from, to) && isLevel(move(lies, from), move(lies, to));
+    const partner = partners.get(pattern.faces[face]?.panel ?? '');
+    if (!lies || partner === undefined) return false;
+    const { x, y } = move(lies, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
+    return proof.faces.some((other) => other.panel === partner && covers(other, x, y));
   };
 }

@@ -1,15 +1,18 @@
 import type { Step } from '../creases/fold-program.ts';
-import { flatFaces } from '../folding/flat-faces.ts';
+import { type FlatFace, flatFaces } from '../folding/flat-faces.ts';
 import type { FlatForm } from '../folding/fold-in-steps.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { signedArea } from './convex.ts';
+import { fillMarks } from './fill-marks.ts';
 import { type Room, ratioFor } from './fit.ts';
-import { flatLook } from './flat-look.ts';
+import { type FlatLook, flatLook } from './flat-look.ts';
 import { group } from './flat-scene.ts';
 import { foldMarks } from './fold-line.ts';
+import { glueMarks } from './glue-marks.ts';
 import { moveMarks } from './move-marks.ts';
 import { marksOf, paint } from './painted.ts';
-import type { Scene } from './picture.ts';
+import { namesIn } from './part-names.ts';
+import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
 import { printUps } from './sheet-prints.ts';
@@ -20,7 +23,7 @@ import { regionsOf, type Seen, seenOf } from './visible.ts';
 /** Fold lines and arrows reach this far beyond the paper, in millimetres. */
 const around = 7;
 
-/** One scene for each fold step, all to the scale of the open sheet: the paper before the step, and what to do. */
+/** One scene for each step, all to the scale of the open sheet: the paper before the step, and what to do. */
 export function stepScenes(folded: Folded, room: Room): readonly Scene[] {
   const { blank } = folded.plan;
   const space = { width: room.width - 2 * around, height: room.height - 2 * around };
@@ -39,14 +42,15 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
   const closed = form.lies.every((lies, face) => lies === proof.forms.at(-1)?.lies[face]);
   const seen = seenOf(paint(pattern, form, look, printUps(plan), closed ? seamOf(folded) : undefined));
   const first = number === 1;
-  const words = first ? `Lay the sheet with its inside face up. ${stepSentence(step)}` : stepSentence(step);
+  const task = stepSentence(step, plan, namesIn(folded));
+  const words = first ? `Lay the sheet with its inside face up. ${task}` : task;
   const marks = [
     group(
       'paper',
       seen.flatMap(({ face }) => marksOf(face)),
     ),
-    group('prints', first ? sheetPrint(seen) : []),
-    group('fold', step.kind === 'fold' ? foldMarks(step, faces, look) : slipMarks(step, faces, look)),
+    group('prints', first ? sheetPrint(folded, seen) : []),
+    group(step.kind, taskMarks(step, folded, faces, look)),
   ].filter((each) => each.marks.length > 0);
   return {
     name: `step-${number}`,
@@ -60,8 +64,22 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
   };
 }
 
+/** What a step adds to the paper that it finds. */
+function taskMarks(step: Step, folded: Folded, faces: readonly FlatFace[], look: FlatLook): readonly Mark[] {
+  switch (step.kind) {
+    case 'fold':
+      return foldMarks(step, faces, look);
+    case 'tuck':
+      return slipMarks(step, faces, look);
+    case 'glue':
+      return glueMarks(step, faces, look);
+    case 'fill':
+      return fillMarks(step, folded, faces, look);
+  }
+}
+
 /** One arrow for the whole sheet, in the middle of its largest panel, so that a one-way print is laid right. */
-function sheetPrint(seen: readonly Seen[]) {
+function sheetPrint(folded: Folded, seen: readonly Seen[]) {
   const [largest] = regionsOf(seen)
     .map((region) => ({
       region,
@@ -69,5 +87,7 @@ function sheetPrint(seen: readonly Seen[]) {
       area: Math.round(region.pieces.reduce((sum, piece) => sum + Math.abs(signedArea(piece)), 0)),
     }))
     .toSorted((one, other) => other.area - one.area);
-  return largest ? regionBadges([largest.region]).filter(({ kind }) => kind === 'arrow') : [];
+  return largest
+    ? regionBadges([largest.region], namesIn(folded)).filter(({ kind }) => kind === 'arrow')
+    : [];
 }

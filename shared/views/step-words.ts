@@ -1,15 +1,44 @@
-import type { Step } from '../creases/fold-program.ts';
-import { sentence, spokenName } from './part-names.ts';
+import type { FillStep, FoldStep, GlueStep, Step, TuckStep } from '../creases/fold-program.ts';
+import { describeLength } from '../lengths/show-length.ts';
+import type { Plan } from '../solver/plan.ts';
+import { listed, type PanelNames, sentence, titleOf } from './part-names.ts';
 
-/** What to do in a step, in one plain sentence. */
-export function stepSentence(step: Step): string {
-  if (step.kind === 'tuck') {
-    const place = step.to === 'above' ? 'over' : 'under';
-    return sentence(`slip the ${spokenName(step.panel)} ${place} the ${spokenName(step.of)}.`);
+/** What to do in a step, in one or two plain sentences. */
+export function stepSentence(step: Step, plan: Plan, names: PanelNames): string {
+  switch (step.kind) {
+    case 'fold':
+      return sentence(foldWords(step));
+    case 'tuck':
+      return sentence(tuckWords(step, names));
+    case 'glue':
+      return [sentence(glueWords(step, plan)), step.keepFree ?? ''].join(' ').trim();
+    case 'fill':
+      return `${sentence(fillWords(step, plan))} Then close the folder.`;
   }
-  const way = step.direction === 'toward' ? 'toward you' : 'away from you';
-  if (step.angle === 90) return sentence(`bend the ${step.name} ${way}, to a right angle.`);
-  return step.direction === 'toward'
-    ? sentence(`fold the ${step.name} over, toward you.`)
-    : sentence(`fold the ${step.name} behind, away from you.`);
+}
+
+function foldWords({ name, direction, angle }: FoldStep): string {
+  const way = direction === 'toward' ? 'toward you' : 'away from you';
+  if (angle === 90) return `bend the ${name} ${way}, to a right angle.`;
+  return direction === 'toward' ? `fold the ${name} over, ${way}.` : `fold the ${name} behind, ${way}.`;
+}
+
+const tuckWords = ({ panel, to, of }: TuckStep, names: PanelNames): string =>
+  `slip the ${titleOf(names, panel)} ${to === 'above' ? 'over' : 'under'} the ${titleOf(names, of)}.`;
+
+function glueWords({ holds, lines, width, inset }: GlueStep, { spec }: Plan): string {
+  const [wide, inside] = [width, inset].map((length) => describeLength(length, spec.measure));
+  const line = ['a line', 'two lines'][lines - 1] ?? `${lines} lines`;
+  return `glue the ${holds} down: ${line} ${wide} wide, ${inside} inside ${holds.endsWith('s') ? 'their' : 'its'} edges.`;
+}
+
+function fillWords({ pockets }: FillStep, { load, spec }: Plan): string {
+  const count = load?.perPocket ?? 1;
+  const alone = count === 1 ? 'card' : 'cards';
+  const covered = count === 1 ? 'card with its envelope' : 'cards with their envelopes';
+  const sets = spec.contents?.envelope === undefined ? alone : covered;
+  const places = pockets.map(
+    (pocket, index) => `${count} ${index === 0 ? `${sets} ` : ''}into the ${pocket}`,
+  );
+  return `slide ${listed(places)}, through ${pockets.length === 1 ? 'its open end' : 'their open ends'}.`;
 }

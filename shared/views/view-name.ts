@@ -5,13 +5,13 @@ export const wholeViews = ['all', 'outside', 'inside', 'closed', 'half-open', 's
 export type WholeView = (typeof wholeViews)[number];
 
 const stepView = z.templateLiteral(['step-', z.string().regex(/^[1-9]\d?$/u)], {
-  error: 'there is no such view; fold steps are step-1, step-2 and so on',
+  error: 'there is no such view; steps are step-1, step-2 and so on',
 });
 
-/** What to show: a whole view, or one fold step as `step-3`. */
+/** What to show: a whole view, or one step as `step-3`. */
 export const viewName = z.union([z.enum(wholeViews), stepView]).meta({
   description:
-    '`outside` and `inside` show the flat sleeve, `closed` both covers, `half-open` the standing book, `steps` every fold step, `step-1`, `step-2` … one of them, and `all` (the default) everything.',
+    '`outside` and `inside` show the flat sleeve, `closed` both covers, `half-open` the standing book, `steps` every step, `step-1`, `step-2` … one of them, and `all` (the default) everything.',
 });
 
 export type ViewName = z.output<typeof viewName>;

@@ -1,7 +1,7 @@
 import { type Appearance, appearancesOf } from '../folding/appearance.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import type { Direction, Region } from '../folding/regions.ts';
-import { labelOf, listed, sentence } from './part-names.ts';
+import { labelOf, listed, type Noun, namesIn, sentence } from './part-names.ts';
 
 const directions: Readonly<Record<Direction, string>> = {
   upright: 'upright',
@@ -14,8 +14,9 @@ const directions: Readonly<Record<Direction, string>> = {
 export function whatIsSeen(folded: Folded, view: Appearance['view']): string {
   const regions = appearancesOf(folded).find((appearance) => appearance.view === view)?.regions ?? [];
   const { sheet, sheetTurned } = folded.plan.arrangement;
+  const names = namesIn(folded);
   const read = regions.map(({ part, face, direction }) => ({
-    noun: labelOf(part, isAskew(direction.sameWay) !== sheetTurned),
+    noun: labelOf(names, part, isAskew(direction.sameWay) !== sheetTurned),
     face,
     direction: directions[sheet.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay],
   }));
@@ -31,20 +32,20 @@ export function whatIsSeen(folded: Folded, view: Appearance['view']): string {
 const isAskew = (direction: Direction): boolean => direction.startsWith('turned');
 
 interface Read {
-  readonly noun: string;
+  readonly noun: Noun;
   readonly face: Region['face'];
   readonly direction: string;
 }
 
 /** Corners are turned to both sides, and one sentence says so. */
 const nounGroup = ({ noun, face, direction }: Read): string =>
-  noun === 'corner' ? `${noun} ${face}` : `${face} ${direction}`;
+  noun.one === 'corner' ? `${noun.one} ${face}` : `${face} ${direction}`;
 
 function saidOf(group: readonly Read[]): string {
-  const counts = new Map<string, number>();
-  for (const { noun } of group) counts.set(noun, (counts.get(noun) ?? 0) + 1);
-  const nouns = [...counts].map(([noun, count]) =>
-    (noun === 'hem' || noun === 'corner') && count > 1 ? `the ${noun}s` : `the ${noun}`,
+  const counts = new Map<string, { noun: Noun; count: number }>();
+  for (const { noun } of group) counts.set(noun.one, { noun, count: (counts.get(noun.one)?.count ?? 0) + 1 });
+  const nouns = [...counts.values()].map(
+    ({ noun: { one, several = one }, count }) => `the ${count > 1 ? several : one}`,
   );
   const verb = nouns.length > 1 || nouns[0]?.endsWith('s') ? 'show' : 'shows';
   const ways = [...new Set(group.map(({ direction }) => direction))].join(' or ');

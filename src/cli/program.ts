@@ -4,6 +4,9 @@ import { type FolderCommand, folderCommands } from './folder-commands.ts';
 import { standardStream } from './read-spec.ts';
 import { type ExitCode, runFolderCommand } from './run-folder-command.ts';
 import { type ServeOptions, serve, settingsHelp } from './serve.ts';
+import { stopSignal } from './watch/stop-signal.ts';
+import type { WatchOptions } from './watch/watch-folder.ts';
+import { watchHelp } from './watch/watch-help.ts';
 
 export interface Terminal {
   /** Standard output. */
@@ -34,11 +37,26 @@ export function buildProgram(
       setExitCode(await serve(options, show, report));
     });
 
+  program
+    .command('watch')
+    .description('keep the layered SVG beside every spec in a folder, until told to stop')
+    .argument('<folder>', 'where specs (.json, .yaml, .yml) are dropped; folders in it are left alone')
+    .option('--once', 'do what is there and leave; 2 if a spec was refused')
+    .addHelpText('after', watchHelp)
+    .action(async (folder: string, options: WatchOptions) => {
+      // only this command needs the solver before it has read a spec
+      const { watchFolder } = await import('./watch/watch-folder.ts');
+      setExitCode(await watchFolder(folder, options, { show, report }, stopSignal()));
+    });
+
   for (const command of commands) {
     const line = program
       .command(command.name)
       .description(command.summary)
-      .argument('<spec>', `a file with the folder spec as JSON; ${standardStream} for standard input`)
+      .argument(
+        '<spec>',
+        `a file with the folder spec as JSON, or as YAML if its name ends in .yaml or .yml; ${standardStream} for JSON from standard input`,
+      )
       .option('-o, --output <file>', 'the file to write', standardStream);
     for (const { name, summary, fallback } of command.options ?? [])
       line.option(`--${name} <${name}>`, summary, fallback);

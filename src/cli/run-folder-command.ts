@@ -38,7 +38,7 @@ export async function runFolderCommand(
   } catch (error) {
     const problem = problemFromInput(error);
     if (problem) {
-      report(problemText(problem));
+      report(`${specFile === standardStream ? '' : `${specFile}: `}${problemText(problem)}`);
       return 2;
     }
     if (!(error instanceof CommandFailed)) throw error;

@@ -11,12 +11,17 @@ async function resolveTarget(file: string): Promise<string> {
   }
 }
 
+const draftName = (name: string): string => `.${name}.${randomUUID().slice(0, 8)}.tmp`;
+
+/** The name of the file that a draft was to become; undefined for the name of any other file. */
+export const draftOf = (name: string): string | undefined => /^\.(.+)\.[\da-f]{8}\.tmp$/u.exec(name)?.[1];
+
 async function replaceWhole(
   target: string,
   content: string | Uint8Array,
   mode: number | undefined,
 ): Promise<void> {
-  const draft = join(dirname(target), `.${basename(target)}.${randomUUID().slice(0, 8)}.tmp`);
+  const draft = join(dirname(target), draftName(basename(target)));
   try {
     const handle = await open(draft, 'wx', mode);
     try {

@@ -8,13 +8,13 @@ import { foldOrRefuse } from './fold-or-refuse.ts';
 /**
  * A picture of the folder for a spec, for people, as SVG.
  * @throws CannotBeFolded
- * @throws HttpProblem with 404 for a fold step that the folder does not have
+ * @throws HttpProblem with 404 for a step that the folder does not have
  */
 export function viewsOfFolder(spec: FolderSpec, view: ViewName): string {
   const folded = foldOrRefuse(spec);
   const picture = pictureOf(folded, view);
   if (picture) return writePicture(picture);
   const count = folded.program.steps.length;
-  const message = `this folder has ${count} fold steps, so there is no ${view}`;
+  const message = `this folder has ${count} steps, so there is no ${view}`;
   throw new HttpProblem(404, message, [{ path: '/view', message, remedy: `use step-1 to step-${count}` }]);
 }

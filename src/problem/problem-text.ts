@@ -10,28 +10,60 @@ function remedyText(remedy: unknown): string {
   return typeof sentence === 'string' ? sentence : JSON.stringify(remedy);
 }
 
-function faultLines({ path, message, remedy }: ProblemError, heading: string): readonly string[] {
-  const fault = path === '' ? message : `${path}: ${message}`;
-  return [
-    ...(heading.endsWith(fault) ? [] : [`  ${fault}`]),
-    ...(remedy === undefined ? [] : [`    ${remedy}`]),
-  ];
+/** One fault at every place that has it. */
+interface Fault {
+  readonly paths: readonly string[];
+  readonly message: string;
+  readonly remedy: string | undefined;
 }
 
-/** Our own kinds say their title; the detail follows where the faults do not say the same. */
-function headingOf({ type, title, detail, errors }: Problem): string {
-  if (type === 'about:blank') return detail;
-  return type.endsWith('/invalid-spec') && errors.length > 0 ? title : `${title}: ${detail}`;
+/** Faults with the same words and remedy become one; a remedy that is listed for the whole spec is left to that list. */
+function gathered(errors: readonly ProblemError[], listed: readonly string[]): readonly Fault[] {
+  const faults = new Map<string, Fault>();
+  for (const { path, message, remedy } of errors) {
+    const own = remedy !== undefined && listed.includes(remedy) ? undefined : remedy;
+    const key = JSON.stringify([message, own]);
+    const paths = faults.get(key)?.paths ?? [];
+    faults.set(key, { paths: paths.includes(path) ? paths : [...paths, path], message, remedy: own });
+  }
+  return [...faults.values()];
 }
 
-/** A problem as lines for a terminal: what it is, each fault with its place, what would help. Ends with a newline. */
+function faultText({ paths, message }: Fault): string {
+  const places = paths.filter((path) => path !== '');
+  return places.length === 0 ? message : `${places.join(', ')}: ${message}`;
+}
+
+/** A remedy that the faults of neighbouring lines share stands below the last of them. */
+function faultLines(faults: readonly Fault[], isSaid: (fault: Fault) => boolean): readonly string[] {
+  return faults.flatMap((fault, index) => [
+    ...(isSaid(fault) ? [] : [`  ${faultText(fault)}`]),
+    ...(fault.remedy === undefined || fault.remedy === faults[index + 1]?.remedy
+      ? []
+      : [`    ${fault.remedy}`]),
+  ]);
+}
+
+/** Our own kinds say their title, and the detail unless a fault says the same; others say the detail, at its place. */
+function headingOf({ type, title, detail }: Problem, faults: readonly Fault[]): string {
+  const same = faults.find(({ message }) => message === detail);
+  if (type === 'about:blank') return same ? faultText(same) : detail;
+  return same || (type.endsWith('/invalid-spec') && faults.length > 0) ? title : `${title}: ${detail}`;
+}
+
+/**
+ * A problem as lines for a terminal: what it is, each fault once with its places, what would help. Ends with a
+ * newline.
+ */
 export function problemText(problem: Problem): string {
-  const heading = headingOf(problem);
-  const remedies = listOf(problem.remedies).map((remedy) => `  - ${remedyText(remedy)}`);
+  const remedies = [...new Set(listOf(problem.remedies).map(remedyText))];
+  const faults = gathered(problem.errors, remedies);
+  const heading = headingOf(problem, faults);
   return [
     heading,
-    ...problem.errors.flatMap((error) => faultLines(error, heading)),
-    ...(remedies.length > 0 ? ['What would help:', ...remedies] : []),
+    // a plain problem has no title, so its heading may be one of the faults
+    ...faultLines(faults, (fault) => problem.type === 'about:blank' && heading.endsWith(faultText(fault))),
+    ...(remedies.length > 0 ? ['What would help:', ...remedies.map((remedy) => `  - ${remedy}`)] : []),
     '',
   ].join('\n');
 }

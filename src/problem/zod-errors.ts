@@ -5,7 +5,8 @@ import { fixedValues, likeliest } from './likeliest-option.ts';
 import { quote, useOneOf, useWords } from './name-list.ts';
 import type { ProblemError } from './problem.ts';
 import { valueAt } from './value-at.ts';
-import { nameKind } from './wording.ts';
+import { nameKind } from './value-words.ts';
+import { unnamedUnion } from './wording.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -45,7 +46,7 @@ function single(issue: Issue, path: Path, reading: Reading | undefined): Problem
   const remedy = remedyFor(issue, reading ? valueAt(reading.input, path) : undefined);
   return {
     path: jsonPointer(path),
-    message: issue.message.replace(/^(?:Invalid input|Invalid option|Too small|Too big): /, ''),
+    message: issue.message,
     ...(remedy === undefined ? {} : { remedy }),
   };
 }
@@ -86,9 +87,6 @@ function ofUnion(
   return [{ path: jsonPointer(path), message: `expected ${[...new Set(kinds)].join(' or ')}` }];
 }
 
-/** The text that zod gives a union without a text of its own. */
-const unnamedUnion = 'Invalid input';
-
 /** Paths inside `inner` readings start anew, so the outer path is put in front of what they report. */
 function ofIssue(issue: Issue, base: Path, reading: Reading | undefined): ProblemError[] {
   const below = (errors: readonly ProblemError[]) =>
@@ -99,8 +97,10 @@ function ofIssue(issue: Issue, base: Path, reading: Reading | undefined): Proble
     case 'invalid_union':
       return below(ofUnion(issue, issue.path, reading));
     case 'invalid_key':
-    case 'invalid_element':
-      return below(issue.issues.flatMap((each) => ofIssue(each, issue.path, undefined)));
+    case 'invalid_element': {
+      const inner = issue.issues.flatMap((each) => ofIssue(each, issue.path, undefined));
+      return below(inner.length > 0 ? inner : [single(issue, issue.path, reading)]);
+    }
     default:
       return below([single(issue, issue.path, reading)]);
   }

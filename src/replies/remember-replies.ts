@@ -20,7 +20,7 @@ export function rememberReplies(mediaType: string) {
     maxSize: mostCharacters,
     sizeCalculation: ({ text }, key) => text.length + key.length,
   });
-  const keyOf = ({ url, body }: FastifyRequest): string => `${url}\n${JSON.stringify(body)}`;
+  const keyOf = ({ query, body }: FastifyRequest): string => JSON.stringify([query, body]);
   const send = (reply: FastifyReply, { text, entityTag }: Remembered) =>
     reply.type(mediaType).header('etag', entityTag).send(text);
   return {

@@ -85,7 +85,8 @@ function ensureInstalled() {
     const options = ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'];
     const { status, error } = spawnSync('npm', options, {
       cwd: projectFolder,
-      stdio: 'inherit',
+      // what npm says must not become part of a drawing that a command writes to standard output
+      stdio: ['inherit', process.stderr.fd, 'inherit'],
       shell: process.platform === 'win32',
     });
     if (status !== 0) {

@@ -2,10 +2,12 @@ import { type Container, registerWindow, SVG, type Svg } from '@svgdotjs/svg.js'
 import { createSVGWindow } from 'svgdom';
 import { decimal } from '../../shared/drawing/numbers.ts';
 import { headOf, shaftOf, solidArrow } from '../../shared/views/arrow-shape.ts';
-import { type Ink, inks, papers } from '../../shared/views/ink.ts';
+import { glueInk, type Ink, inks, papers } from '../../shared/views/ink.ts';
+import { plainMarks } from '../../shared/views/move-marks.ts';
 import type {
   ArrowMark,
   FaceMark,
+  GlueMark,
   LineMark,
   Mark,
   PagePoint,
@@ -42,13 +44,13 @@ export function writePicture(picture: Picture): string {
   root.node.removeAttribute('xmlns:xlink');
   writeText(root, 'title', title, picture.title);
   writeText(root, 'desc', description, picture.description);
-  const fills = fillsFor(root, picture.name);
+  const fills = fillsFor(root, picture);
   root.rect(picture.width, picture.height).attr({ width, height, fill: '#FFFFFF' });
   for (const mark of picture.marks) writeMark(root, mark, fills);
   return `<?xml version="1.0" encoding="UTF-8"?>\n${root.svg()}\n`;
 }
 
-type Fills = Readonly<Record<Paper, string>>;
+type Fills = Readonly<Record<Paper | 'glue', string>>;
 
 function writeText(parent: Container, name: 'title' | 'desc', id: string, text: string): void {
   const element = parent.element(name).attr('id', id);
@@ -56,7 +58,7 @@ function writeText(parent: Container, name: 'title' | 'desc', id: string, text: 
 }
 
 /** The fill of each side of the paper; a hatched one is a pattern, turned so that its lines run diagonally. */
-function fillsFor(root: Svg, name: string): Fills {
+function fillsFor(root: Svg, { name, marks }: Picture): Fills {
   const fill = (paper: Paper): string => {
     const { ground, hatch } = papers[paper];
     if (!hatch) return ground;
@@ -75,7 +77,24 @@ function fillsFor(root: Svg, name: string): Fills {
     pattern.rect(width, spacing).attr('fill', colour);
     return `url(#${id})`;
   };
-  return { outside: fill('outside'), inside: fill('inside') };
+  const isGlued = plainMarks(marks).some(({ kind }) => kind === 'glue');
+  return {
+    outside: fill('outside'),
+    inside: fill('inside'),
+    glue: isGlued ? dotsFor(root, `${name}-glue`) : glueInk.ground,
+  };
+}
+
+function dotsFor(root: Svg, id: string): string {
+  const { ground, dots } = glueInk;
+  const { colour, radius, spacing } = dots;
+  const pattern = root
+    .defs()
+    .pattern(spacing, spacing)
+    .attr({ id, x: 0, y: 0, width: spacing, height: spacing, patternUnits: 'userSpaceOnUse' });
+  pattern.rect(spacing, spacing).attr('fill', ground);
+  pattern.circle(2 * radius).attr({ cx: spacing / 2, cy: spacing / 2, fill: colour });
+  return `url(#${id})`;
 }
 
 function writeMark(parent: Container, mark: Mark, fills: Fills): void {
@@ -87,6 +106,9 @@ function writeMark(parent: Container, mark: Mark, fills: Fills): void {
     }
     case 'face':
       writeFace(parent, mark, fills);
+      return;
+    case 'glue':
+      writeGlue(parent, mark, fills);
       return;
     case 'line':
       writeLine(parent, mark);
@@ -102,6 +124,10 @@ function writeMark(parent: Container, mark: Mark, fills: Fills): void {
 
 function writeFace(parent: Container, { part, paper, outline }: FaceMark, fills: Fills): void {
   parent.path(`${polyline(outline)} Z`).attr({ fill: fills[paper], 'data-part': part, 'data-paper': paper });
+}
+
+function writeGlue(parent: Container, { outline }: GlueMark, fills: Fills): void {
+  parent.path(`${polyline(outline)} Z`).attr({ ...strokeOf(glueInk.outline), fill: fills.glue });
 }
 
 const strokeOf = ({ colour, width, dashes }: Ink) => ({

@@ -8,7 +8,7 @@ const ask = async (query: string, payload: object = firstSpec, headers: Record<s
   (await build()).inject({ method: 'POST', url: `${url}${query}`, payload, headers });
 
 describe('POST /v1/folders/views', () => {
-  test.each(['', '?view=all', '?view=outside', '?view=closed', '?view=step-12'])(
+  test.each(['', '?view=all', '?view=outside', '?view=closed', '?view=step-16'])(
     '%s answers SVG',
     async (query) => {
       const reply = await ask(query);
@@ -57,9 +57,9 @@ describe('POST /v1/folders/views', () => {
   );
 
   test('a step that the folder does not have is answered with 404 and the number of steps', async () => {
-    const problem = expectProblem(await ask('?view=step-13'), 404);
-    expect(problem.detail).toBe('this folder has 12 fold steps, so there is no step-13');
-    expect(problem.errors[0]?.remedy).toBe('use step-1 to step-12');
+    const problem = expectProblem(await ask('?view=step-17'), 404);
+    expect(problem.detail).toBe('this folder has 16 steps, so there is no step-17');
+    expect(problem.errors[0]?.remedy).toBe('use step-1 to step-16');
   });
 
   test('an unknown query member is refused by name', async () => {

@@ -68,5 +68,5 @@ export const foldedFrom = (raw: object): Folded => proofOf(solved(raw));
 /** Without its folds of 90°, so that the sleeve stays flat and its panels are not cut by the spine. */
 export const withoutSpine = (program: FoldProgram): FoldProgram => ({
   ...program,
-  steps: program.steps.filter((each) => each.kind === 'tuck' || each.angle === 180),
+  steps: program.steps.filter((each) => each.kind !== 'fold' || each.angle === 180),
 });

@@ -271,9 +271,14 @@ function dimensionsOf({ fixed }: Choices, base: Base): UnspeltObject | undefined
   };
 }
 
-function stockOf(chosen: Choices, blank: { readonly width: Nm; readonly height: Nm }): Unspelt | undefined {
+function stockOf(
+  chosen: Choices,
+  blank: { readonly width: Nm; readonly height: Nm },
+  contents: boolean,
+): Unspelt | undefined {
   const { stock, sheetSpare, oneWay, paper, printPair, foldFactor } = chosen;
-  if (stock === 'none') return undefined;
+  // without contents something else has to say how large the folder is to be
+  if (stock === 'none' && (contents || chosen.fixed === 'all')) return undefined;
   const turned = chosen.turned ?? (oneWay === true ? false : undefined);
   const across = turned ?? chosen.sheetLies;
   const [spareAcross, spareDown] = sheetSpare;
@@ -291,7 +296,7 @@ function stockOf(chosen: Choices, blank: { readonly width: Nm; readonly height: 
     height: new Length(height),
     ...more,
   };
-  if (stock === 'measured') return measured;
+  if (stock === 'measured' || stock === 'none') return measured;
   const published = sizesOfKind('sheet').find((size) => size.width >= width && size.height >= height);
   const named = published ? { size: published.id, ...more } : measured;
   if (stock === 'size') return named;
@@ -319,7 +324,7 @@ function build(chosen: Choices): Generated {
     spec: {
       style: 'twin-sleeve',
       contents: load?.spec,
-      stock: stockOf(chosen, blank),
+      stock: stockOf(chosen, blank, load !== undefined),
       dimensions: dimensionsOf(chosen, base),
       hem: chosen.hem,
       corners: chosen.corners,

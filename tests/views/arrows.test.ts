@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { plainMarks } from '../../shared/views/move-marks.ts';
+import { stepScenes } from '../../shared/views/step-scenes.ts';
 import type { ViewName } from '../../shared/views/view-name.ts';
-import { type ExampleName, shown } from './shown.ts';
+import { type ExampleName, folded, shown } from './shown.ts';
 
 type Way = 'up' | 'down' | 'left' | 'right';
 
@@ -123,18 +124,19 @@ describe('fold steps', () => {
     new Set(plainMarks(shown(name, view).marks).flatMap((mark) => (mark.kind === 'line' ? [mark.line] : [])));
 
   test.each([
-    // corners 1 to 4, hems 5 and 6, flaps 7 and 8, tucks 9 and 10, spine 11 and 12
+    // corners 1 to 4, their glue 5, hems 6 and 7, their glue 8, flaps 9 and 10, tucks 11 and 12, seam 13, spine 14
+    // and 15; corners turned in have no glue of their own
     ['hems-out', 'step-1', 'toward', 'right and down'],
     ['hems-out', 'step-3', 'toward', 'left and up'],
-    ['hems-out', 'step-5', 'away', 'right'],
+    ['hems-out', 'step-6', 'away', 'right'],
     ['hems-in', 'step-5', 'toward', 'right'],
-    ['hems-out', 'step-6', 'away', 'left'],
-    ['hems-out', 'step-7', 'toward', 'down'],
-    ['hems-out', 'step-8', 'toward', 'up'],
+    ['hems-out', 'step-7', 'away', 'left'],
     ['hems-out', 'step-9', 'toward', 'down'],
-    ['hems-in', 'step-9', 'away', 'up'],
-    ['hems-out', 'step-11', 'toward', 'right'],
-    ['hems-out', 'step-12', 'toward', 'left'],
+    ['hems-out', 'step-10', 'toward', 'up'],
+    ['hems-out', 'step-11', 'toward', 'down'],
+    ['hems-in', 'step-10', 'away', 'up'],
+    ['hems-out', 'step-14', 'toward', 'right'],
+    ['hems-out', 'step-15', 'toward', 'left'],
     ['mitred', 'step-1', 'away', 'right'],
   ] as const)('%s, %s: the part moves %s, %s', (name, view, arrow, way) => {
     const move = moves(name, view);
@@ -146,17 +148,66 @@ describe('fold steps', () => {
   });
 
   test('the line to fold is a valley toward the maker and a mountain away', () => {
-    expect(lines('hems-out', 'step-7')).toContain('valley');
-    expect(lines('hems-out', 'step-7')).not.toContain('mountain');
-    expect(lines('hems-out', 'step-5')).toContain('mountain');
-    expect(lines('hems-out', 'step-5')).not.toContain('valley');
+    expect(lines('hems-out', 'step-9')).toContain('valley');
+    expect(lines('hems-out', 'step-9')).not.toContain('mountain');
+    expect(lines('hems-out', 'step-6')).toContain('mountain');
+    expect(lines('hems-out', 'step-6')).not.toContain('valley');
   });
 
   test('the seam is there once the flaps meet, and not before', () => {
-    expect(lines('hems-out', 'step-8')).not.toContain('seam');
-    expect(lines('hems-out', 'step-9')).toContain('seam');
+    expect(lines('hems-out', 'step-10')).not.toContain('seam');
+    expect(lines('hems-out', 'step-11')).toContain('seam');
     expect(lines('hems-out', 'inside')).toContain('seam');
     expect(lines('hems-out', 'outside')).not.toContain('seam');
+  });
+});
+
+describe('glue and contents', () => {
+  const strips = (name: ExampleName, view: ViewName) =>
+    plainMarks(shown(name, view).marks)
+      .filter((mark) => mark.kind === 'glue')
+      // the legend's sample comes last
+      .slice(0, -1)
+      .map(({ outline }) => ({ x: spread(outline.map(({ x }) => x)), y: spread(outline.map(({ y }) => y)) }));
+  const spread = (values: readonly number[]) => ({ from: Math.min(...values), to: Math.max(...values) });
+  const round = (value: number) => Math.round(value * 1000) / 1000;
+
+  test('every strip is drawn in its step, and in no other', () => {
+    const { steps } = folded('hems-out').program;
+    for (const [index, step] of steps.entries())
+      expect(strips('hems-out', `step-${index + 1}`), step.name).toHaveLength(
+        step.kind === 'glue' ? step.strips.length : 0,
+      );
+  });
+
+  test('strips lie on the page where they lie on the paper', () => {
+    // hems turned in, at 45 % of real size: panels of 101.6 mm, hems of 44.45 mm, a top flap of 63.5 mm
+    const { ratio } = stepScenes(folded('hems-in'), { width: 260, height: 138 })[6] ?? {};
+    const [hem] = strips('hems-in', 'step-7');
+    const picture = shown('hems-in', 'step-7');
+    const paper = spread(
+      plainMarks(picture.marks).flatMap((mark) =>
+        mark.kind === 'face' && mark.part !== 'legend' ? mark.outline.map(({ x }) => x) : [],
+      ),
+    );
+    if (!hem || ratio === undefined) throw new Error('no strip is drawn');
+    // its far edge is 1.5 mm short of the hem's edge, 44.45 mm from the mouth
+    expect(round((hem.x.to - paper.from) / ratio)).toBe(42.95);
+    expect(round((hem.x.to - hem.x.from) / ratio)).toBe(6.35);
+  });
+
+  test('contents slide in through both mouths, each toward the spine', () => {
+    const arrows = plainMarks(shown('hems-out', 'step-16').marks).flatMap((mark) =>
+      mark.kind === 'arrow' && mark.arrow === 'into' ? [mark] : [],
+    );
+    const [front, back] = arrows;
+    if (!front || !back) throw new Error('nothing slides in');
+    expect(front.to.x - front.from.x).toBeGreaterThan(9);
+    expect(back.to.x - back.from.x).toBeLessThan(-9);
+    expect(front.to.x).toBeLessThan(back.to.x);
+    expect([front.from.y, back.from.y]).toEqual([front.to.y, back.to.y]);
+    // these two and the legend's
+    expect(arrows).toHaveLength(3);
   });
 });
 

@@ -30,7 +30,7 @@ describe('hemfold views', () => {
   test('refuses a step that the folder does not have with 2', async () => {
     const { code, errors } = await runHemfold(['views', '-', '--view', 'step-99'], { input });
     expect(code).toBe(2);
-    expect(errors).toContain('use step-1 to step-12');
+    expect(errors).toContain('use step-1 to step-16');
   });
 
   test('--help names the option and its default', async () => {

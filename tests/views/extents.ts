@@ -22,6 +22,7 @@ export function extentOf(mark: Mark): Extent {
     case 'group':
       return around(mark.marks.map(extentOf).flatMap(cornersOf));
     case 'face':
+    case 'glue':
       return around(mark.outline);
     case 'line':
       return around(mark.lines.flat());

@@ -49,7 +49,9 @@ test('the checks notice a mark off the page, texts and groups on each other', ()
 test('any folder that can be made has pictures that lie on their pages', () => {
   fc.assert(
     fc.property(specs, fc.constantFrom(...wholeViews), ({ spec, spelling }, view) => {
-      const solution = solveFolder(folderSpec.parse(spell(spec, spelling)));
+      const understood = folderSpec.safeParse(spell(spec, spelling));
+      fc.pre(understood.success);
+      const solution = solveFolder(understood.data);
       fc.pre(solution.ok);
       const picture = solution.ok ? pictureOf(proofOf(solution.plan), view) : undefined;
       if (!picture) throw new Error('there is no picture');

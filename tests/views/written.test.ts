@@ -93,7 +93,28 @@ test('steps are told in plain sentences', () => {
     /^Step 1: Lay the sheet with its inside face up\. Fold the left hem behind, away from you\./,
   );
   expect(description).toContain('Slip the left hem of the top flap over the left hem of the bottom flap.');
-  expect(description).toContain('Step 8: Bend the spine at the back toward you, to a right angle.');
+  expect(description).toContain(
+    'Step 3: Glue the hems down: a line 1/4 in (6.35 mm) wide, ≈ 1/16 in (1.5 mm) inside their edges. ' +
+      'Leave the hems of the top flap free where the bottom flap will be slipped in.',
+  );
+  expect(description).toContain('Step 8: Glue the seam down: a line 1/4 in (6.35 mm) wide,');
+  expect(description).toContain('Keep it off the panels behind, or the pockets are shut.');
+  expect(description).toContain('Step 10: Bend the spine at the back toward you, to a right angle.');
+  expect(description).toMatch(
+    /Step 11: Slide (\d) cards with their envelopes into the front pocket and \1 into the back pocket, through their open ends\. Then close the folder\./,
+  );
+  const metric = shown('a6-on-a3', 'steps').description;
+  expect(metric).toContain('Glue the corners down: a line 6.35 mm (1/4 in) wide, 3 mm inside their edges.');
+  expect(metric).toContain('Glue the hems down: a line 6.35 mm (1/4 in) wide, 1.5 mm inside their edges.');
+  expect(metric).toContain('Glue the seam down: two lines 6.35 mm (1/4 in) wide, 1.5 mm inside its edges.');
+  expect(shown('hems-in', 'steps').description).toContain(
+    'Leave the hems of the bottom flap free where the top flap will be slipped in.',
+  );
+});
+
+test('a folder without contents has nothing to slide in, a flat seam nothing to leave free', () => {
+  expect(shown('very-wide', 'steps').description).not.toContain('Slide');
+  expect(shown('flat-seam', 'steps').description).not.toContain('free');
 });
 
 test('captions give the closed size in the measure of the spec first', () => {
@@ -106,8 +127,8 @@ test('captions give the closed size in the measure of the spec first', () => {
 });
 
 test('a step that a folder does not have has no picture', () => {
-  expect(pictureOf(folded('mitred'), 'step-8')).toBeDefined();
-  expect(pictureOf(folded('mitred'), 'step-9')).toBeUndefined();
+  expect(pictureOf(folded('mitred'), 'step-11')).toBeDefined();
+  expect(pictureOf(folded('mitred'), 'step-12')).toBeUndefined();
 });
 
 /** Relative luminance and contrast as WCAG 2.2 defines them. */

@@ -102,6 +102,26 @@ describe('a strip in thirds', () => {
     expect(forms[3]).toBe(forms[2]);
   });
 
+  test('glue and contents leave every layer where it is', () => {
+    const glue = {
+      kind: 'glue',
+      name: 'glue',
+      holds: 'thirds',
+      strips: [],
+      width: 1,
+      inset: 0,
+      lines: 1,
+    } as const;
+    const fill = { kind: 'fill', name: 'contents', pockets: ['pouch'] } as const;
+    const program = strip([glue, right, glue, left, fill]);
+    expect(layersAfter(program)).toBe('middle right| left|');
+    const pattern = unfold(program);
+    expect(pattern.edges).toHaveLength(unfold(strip([right, left])).edges.length);
+    const forms = foldInSteps(pattern, program);
+    expect(forms).toHaveLength(6);
+    expect([forms[1] === forms[0], forms[3] === forms[2], forms[5] === forms[4]]).toEqual([true, true, true]);
+  });
+
   test.each([
     ['above', 'left', 'sleeve', 'sleeve'],
     ['below', 'left', 'sleeve', 'sleeve'],
@@ -138,24 +158,29 @@ describe('a sleeve of 270 × 320 mm', () => {
       'top right corner',
       'bottom right corner',
       'bottom left corner',
+      'glue at the corners',
       'left hem',
       'right hem',
+      'glue at the hems',
       'top flap',
       'bottom flap',
       'tuck at the left hem',
       'tuck at the right hem',
+      'glue at the seam',
       'spine at the front',
       'spine at the back',
     ]);
     const corners = [270, 320]; // a corner gone leaves the other three to reach as far
     expect(sizes).toEqual([
-      ...[corners, corners, corners, corners, corners],
+      ...[corners, corners, corners, corners, corners, corners],
       ...[
         [240, 320],
+        [210, 320],
         [210, 320],
         [210, 260],
       ],
       ...[
+        [210, 150],
         [210, 150],
         [210, 150],
         [210, 150],

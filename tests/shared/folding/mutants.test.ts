@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { CreasePattern, Edge } from '../../../shared/creases/crease-pattern.ts';
 import type { FoldProgram, Step } from '../../../shared/creases/fold-program.ts';
 import { unfold } from '../../../shared/creases/unfold.ts';
+import { promisedBy } from '../../../shared/folding/proof-of.ts';
 import { type Promised, prove } from '../../../shared/folding/prove.ts';
 import { mm } from '../../../shared/lengths/nanometres.ts';
 import { styleOf } from '../../../shared/styles/registry.ts';
@@ -21,14 +22,13 @@ function foundBy(prover: () => ReturnType<typeof prove>): readonly string[] {
   }
 }
 
+/** A spine that nothing is too thick for. */
+const roomy = { spine: mm(100), stack: 0, caliper: mm(0.3) };
+
 const kinds = everyKind.map((raw) => {
   const { plan, pattern, program } = foldedFrom(raw);
   const style = styleOf(plan.spec);
-  const promised: Promised = {
-    flat: style.flat(plan.dimensions),
-    pockets: style.pockets,
-    layersAtSpine: style.layers,
-  };
+  const promised = promisedBy(plan);
   const { corners, hem, seam } = plan.spec;
   return {
     name: `corners ${corners}, hems ${hem?.turn}, seam ${seam}`,
@@ -233,7 +233,10 @@ describe.each(kinds)('$name', (kind) => {
       mouth: 'left',
     } as const;
     expect(kind.promising({ pockets: [place] })).toEqual(['pockets']);
-    expect(kind.promising({ layersAtSpine: 2 })).toEqual(['spine']);
+    // six layers of 3 mm need 15 mm between the spine scores, by hand: (6 - 1) * 3
+    expect(kind.promising({ caliper: mm(3), spine: mm(15) })).toEqual([]);
+    expect(kind.promising({ caliper: mm(3), spine: mm(14.9) })).toEqual(['spine']);
+    expect(kind.promising({ stack: mm(60) })).toEqual(['spine']);
   });
 
   test('a panel lower than promised', () => {
@@ -260,7 +263,7 @@ describe.each(kinds)('$name', (kind) => {
         prove(
           pattern,
           { ...program, outline },
-          { flat: { width: mm(210), height: mm(150) }, pockets: [], layersAtSpine: 6 },
+          { flat: { width: mm(210), height: mm(150) }, pockets: [], ...roomy },
         ),
       ),
     ).toEqual(['graph']);
@@ -284,7 +287,7 @@ test('a pocket whose mouth is folded shut', () => {
       prove(pattern, program, {
         flat: { width: mm(60), height: mm(40) },
         pockets: [{ ...envelopePocket, mouth }],
-        layersAtSpine: 6,
+        ...roomy,
       }),
     );
   expect(promising('right')).toEqual([]);

@@ -103,10 +103,15 @@ describe('withUnits says where and why a length is refused', () => {
     [true, 'a boolean'],
     [[], 'a list'],
     [{}, 'an object'],
-    [undefined, 'missing'],
   ])('%j is no length', (width, name) => {
     expect(issues({ width })).toEqual([
       ['width', `a length is a string with its unit or a number, not ${name}`, undefined],
+    ]);
+  });
+
+  it('a missing length', () => {
+    expect(issues({})).toEqual([
+      ['width', 'is missing: expected a length, as a string with its unit or a number', undefined],
     ]);
   });
 

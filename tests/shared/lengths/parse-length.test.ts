@@ -75,6 +75,7 @@ describe('a length is refused with what to write instead', () => {
   const example = 'write it like "5 1/8 in", "5.125 in", "130 mm" or "13 cm"';
   const units = 'use mm, cm, in or the inch sign';
   const positive = 'give a length greater than zero';
+  const exponent = 'write the number out, since exponents are not read';
   const comma = 'write the decimal mark as a point and no thousands marks';
 
   it.each([
@@ -91,7 +92,11 @@ describe('a length is refused with what to write instead', () => {
     ["5'", '"\'" is not a unit that hemfold reads', units],
     ['5 px', '"px" is not a unit that hemfold reads', units],
     ['5 mm 2', '"mm 2" is not a unit that hemfold reads', units],
-    ['1e3 mm', '"e3 mm" is not a unit that hemfold reads', units],
+    ['1e3 mm', '"1e3 mm" has an exponent', exponent],
+    ['1.5E-2in', '"1.5E-2in" has an exponent', exponent],
+    ['2e+1', '"2e+1" has an exponent', exponent],
+    ['5 e3', '"e3" is not a unit that hemfold reads', units],
+    ['5 em', '"em" is not a unit that hemfold reads', units],
     ['5 constructor', '"constructor" is not a unit that hemfold reads', units],
     ['5 __proto__', '"__proto__" is not a unit that hemfold reads', units],
     ['1/0 in', '"1/0 in" divides by zero', example],

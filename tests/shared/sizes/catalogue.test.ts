@@ -34,6 +34,7 @@ describe('the catalogue of sizes', () => {
   it('every US card that has an envelope by its name goes into that one', () => {
     const named = sizesOfKind('card').filter((card) => sizeById(`${card.id}-envelope`) !== undefined);
     expect(named.map((card) => card.id)).toEqual([
+      'us-a1',
       'us-a2',
       'us-a6',
       'us-a7',

@@ -46,7 +46,7 @@ describe('nearestIds', () => {
     ['DL', 'iso-dl'],
     ['12 x 12', 'craft-12x12'],
     ['us-a2 envelop', 'us-a2-envelope'],
-    ['us-a1', 'us-a1-envelope'],
+    ['us-a11', 'us-a1'],
   ])('%j comes nearest to %s', (text, id) => {
     expect(nearestIds(text)[0]).toBe(id);
   });

@@ -1,8 +1,10 @@
 import { spawnSync } from 'node:child_process';
+import { copyFile, mkdir, realpath, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { fits, missingPackages } from '../../../src/setup/ensure-installed.mjs';
 import { projectFolder } from '../run-program.ts';
+import { tempFolder } from '../temp-folder.ts';
 
 const there = () => true;
 
@@ -85,4 +87,19 @@ test('where everything is installed it says nothing and does nothing', () => {
     },
   );
   expect({ status, stdout, stderr }).toEqual({ status: 0, stdout: '', stderr: '' });
+});
+
+test('what npm says while it installs is kept off standard output, where a command writes its drawing', async () => {
+  const folder = await realpath(await tempFolder());
+  const file = 'src/setup/ensure-installed.mjs';
+  await mkdir(join(folder, 'src/setup'), { recursive: true });
+  await copyFile(join(projectFolder, file), join(folder, file));
+  await writeFile(join(folder, 'package-lock.json'), '{"packages":{"node_modules/a":{"version":"1.0.0"}}}');
+  await writeFile(join(folder, 'npm'), '#!/bin/sh\necho "added 1 package"\n', { mode: 0o755 });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(folder, file)], {
+    encoding: 'utf8',
+    env: { ...process.env, PATH: `${folder}:${process.env.PATH}` },
+  });
+  expect({ status, stdout }).toEqual({ status: 0, stdout: '' });
+  expect(stderr).toContain('added 1 package');
 });

@@ -3,6 +3,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { foldDocument } from '../../../../shared/fold-format/fold-document.ts';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { foldOfFolder } from '../../../../src/folders/fold-of-folder.ts';
+import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
 
 export default (async (app) => {
@@ -15,6 +16,7 @@ export default (async (app) => {
         summary: 'The crease pattern and folded forms of a folder, as FOLD 1.2',
         description:
           'For programs that show or check folding. The key frame is the crease pattern with the inside face up; further frames are the flat form with its layer order, the closed form in 3D, and the form after each step.',
+        querystring: noQuery,
         body: folderSpec,
         response: { 200: foldDocument, ...bodyErrorReplies(412, 422) },
       },

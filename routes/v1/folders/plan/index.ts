@@ -3,6 +3,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { planReply } from '../../../../shared/plan-reply/plan-reply.ts';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { planFolder } from '../../../../src/folders/plan-folder.ts';
+import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
 
 export default (async (app) => {
@@ -15,6 +16,7 @@ export default (async (app) => {
         summary: 'The solved dimensions of a folder, with their reasons',
         description:
           'Finds every dimension that the spec leaves open, says why each is what it is and how much slack each bound has, warns, and lists other ways that would also work.',
+        querystring: noQuery,
         body: folderSpec,
         response: { 200: planReply, ...bodyErrorReplies(412, 422) },
       },

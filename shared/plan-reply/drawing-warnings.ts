@@ -1,0 +1,42 @@
+import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { offcutsOf, outlineOf } from '../drawing/outline.ts';
+import type { Plan } from '../solver/plan.ts';
+import type { Warning } from './warning.ts';
+
+/** What the convention makes of the drawing that a maker may not expect. */
+export const drawingWarnings = (plan: Plan, pattern: CreasePattern): readonly Warning[] =>
+  plan.spec.convention?.layers?.cut?.off === true ? [] : [...filledCut(plan), ...atTheEdge(plan, pattern)];
+
+function filledCut({ spec }: Plan): Warning[] {
+  const cut = spec.convention?.layers?.cut;
+  if (cut?.paint !== 'fill' || cut.order !== undefined) return [];
+  return [
+    {
+      code: 'filled-cut-covers',
+      path: '/convention/layers/cut/paint',
+      message: 'the filled cut is written last, so that a preview shows nothing but its area',
+      remedy: 'give the cut layer an order below the scores if your program does not cut by the file’s order',
+    },
+  ];
+}
+
+/** Cuts that run along the sheet's own edge, as far out as the tool must reach. */
+function atTheEdge({ spec, wholeSheet, arrangement, blank }: Plan, pattern: CreasePattern): Warning[] {
+  const outline = outlineOf(pattern);
+  const sheet = arrangement.rooms[0] ?? blank;
+  const whole = spec.convention?.outline ?? 'auto';
+  const onlyCorners = whole === 'never' || (whole === 'auto' && wholeSheet);
+  const along = onlyCorners
+    ? offcutsOf(outline, blank.width, blank.height).length > 0
+    : blank.width === sheet.width || blank.height === sheet.height;
+  if (!along) return [];
+  return [
+    {
+      code: 'cuts-at-the-edge',
+      path: onlyCorners ? '/corners' : '/convention/outline',
+      message: `${onlyCorners ? 'the corners are' : 'the outline is'} cut along the sheet’s own edge, as far out as the tool must reach`,
+      remedy:
+        'lay the sheet so that the tool reaches over its edge, or switch the cut layer off and cut by hand',
+    },
+  ];
+}

@@ -1,0 +1,105 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { sql } from 'kysely';
+import { currentOf, currentRow, type Key, lockShelf, storedFrom } from './rows.ts';
+import type { NewShare, Share, Stored } from './store.ts';
+import type { Change, Database } from './tables.ts';
+
+/** A design's key. */
+export const designKey = (owner: string, name: string): Key => ({ owner, kind: 'designs', name });
+
+/**
+ * A fast hash serves: the secret is 256 random bits, not a password that could be guessed. The database's index
+ * compares hashes, whose bytes a caller cannot steer, so how long that takes tells nothing about a secret.
+ */
+const hashOf = (secret: string) => createHash('sha256').update(secret).digest('hex');
+
+export const newShare = (): NewShare => ({
+  id: randomBytes(9).toString('base64url'),
+  secret: randomBytes(32).toString('base64url'),
+});
+
+/** @throws {RangeError} for a text that is no time */
+export const timeFrom = (text: string): string => new Date(text).toISOString();
+
+/** See {@link Store.share}. Expired links make room for new ones. */
+export async function addShare(
+  change: Change,
+  design: Key,
+  { id, secret }: NewShare,
+  {
+    expires,
+    now,
+    most,
+  }: { readonly expires: string | undefined; readonly now: string; readonly most: number },
+): Promise<'added' | 'absent' | 'full'> {
+  const { owner, kind, name } = design;
+  await lockShelf(change, owner, kind);
+  if (!(await currentRow(change, design))) return 'absent';
+  const { alive } = await change
+    .selectFrom('share')
+    .select(sql<number>`cast(count(*) as integer)`.as('alive'))
+    .where('owner', '=', owner)
+    .where('kind', '=', kind)
+    .where('name', '=', name)
+    .where((row) => row.or([row('expires', 'is', null), row('expires', '>', now)]))
+    .executeTakeFirstOrThrow();
+  if (alive >= most) return 'full';
+  await change
+    .deleteFrom('share')
+    .where('owner', '=', owner)
+    .where('kind', '=', kind)
+    .where('name', '=', name)
+    .where('expires', '<=', now)
+    .execute();
+  await change
+    .insertInto('share')
+    .values({ id, owner, kind, name, secret_hash: hashOf(secret), created: now, expires: expires ?? null })
+    .execute();
+  return 'added';
+}
+
+/** See {@link Store.shared}. */
+export async function readShared(db: Database, secret: string, now: Date): Promise<Stored | undefined> {
+  const row = await currentOf(db)
+    .innerJoin('share', (join) =>
+      join
+        .onRef('share.owner', '=', 'item.owner')
+        .onRef('share.kind', '=', 'item.kind')
+        .onRef('share.name', '=', 'item.name'),
+    )
+    .select('share.expires')
+    .where('share.secret_hash', '=', hashOf(secret))
+    .executeTakeFirst();
+  if (!row || (row.expires !== null && Date.parse(row.expires) <= now.getTime())) return undefined;
+  return storedFrom(row);
+}
+
+/** See {@link Store.shares}. */
+export async function listShares(db: Database, { owner, kind, name }: Key): Promise<readonly Share[]> {
+  const rows = await db
+    .selectFrom('share')
+    .select(['id', 'created', 'expires'])
+    .where('owner', '=', owner)
+    .where('kind', '=', kind)
+    .where('name', '=', name)
+    .orderBy('created')
+    .orderBy('id')
+    .execute();
+  return rows.map(({ id, created, expires }) => ({
+    id,
+    created,
+    ...(expires === null ? {} : { expires }),
+  }));
+}
+
+/** See {@link Store.unshare}. */
+export async function removeShare(change: Change, { owner, kind, name }: Key, id: string): Promise<boolean> {
+  const { numDeletedRows } = await change
+    .deleteFrom('share')
+    .where('owner', '=', owner)
+    .where('kind', '=', kind)
+    .where('name', '=', name)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow();
+  return numDeletedRows > 0n;
+}
