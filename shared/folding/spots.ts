@@ -13,6 +13,9 @@ export interface Spot {
   readonly stack: readonly FlatFace[];
 }
 
+/** Corners that are no further apart than this, in nanometres, are one. */
+const ONE = 1000;
+
 /** The middles of the four triangles into which its diagonals cut a cell, as shares of its width and height. */
 const triangles = [
   [1 / 2, 1 / 6],
@@ -22,33 +25,48 @@ const triangles = [
 ] as const;
 
 /**
- * Looks through the layers everywhere: the form is cut at every corner's x and y, and each cell along its
- * diagonals, so that folds along the axes are met exactly and folds at 45° nearly so.
+ * Looks through the layers everywhere: the form is cut at every corner's x and y. Where a cell is crossed by a
+ * slanting edge it is cut along its diagonals too, so that folds along the axes are met exactly and folds at 45°
+ * nearly so.
  */
 export function spotsOf(faces: readonly FlatFace[]): readonly Spot[] {
   const byHeight = faces.toSorted((one, other) => one.height - other.height);
+  const boxes = new Set(faces.filter(isBox));
   const corners = faces.flatMap((face) => face.corners);
   const columns = stops(corners.map(({ x }) => x));
   const rows = stops(corners.map(({ y }) => y));
   const spots: Spot[] = [];
-  for (const [column, left] of columns.slice(0, -1).entries()) {
-    const width = (columns[column + 1] ?? left) - left;
-    const there = byHeight.filter((face) => face.left < left + width && face.right > left);
-    for (const [row, top] of rows.slice(0, -1).entries()) {
-      const height = (rows[row + 1] ?? top) - top;
-      const area = (width * height) / 4e12;
+  for (let column = 0; column + 1 < columns.length; column++) {
+    const [left, right] = [columns[column] ?? 0, columns[column + 1] ?? 0];
+    const inColumn = byHeight.filter((face) => face.left < right - ONE && face.right > left + ONE);
+    for (let row = 0; row + 1 < rows.length; row++) {
+      const [top, bottom] = [rows[row] ?? 0, rows[row + 1] ?? 0];
+      const there = inColumn.filter((face) => face.top < bottom - ONE && face.bottom > top + ONE);
+      if (there.length === 0) continue;
+      const [width, height] = [right - left, bottom - top];
+      const whole = (width * height) / 1e12;
+      if (there.every((face) => boxes.has(face))) {
+        const [x, y] = [left + width / 2, top + height / 2];
+        spots.push({ x, y, left, right, area: whole, stack: there });
+        continue;
+      }
       for (const [across, down] of triangles) {
         const [x, y] = [left + width * across, top + height * down];
-        const stack = there.filter((face) => covers(face, x, y));
-        if (stack.length > 0) spots.push({ x, y, left, right: left + width, area, stack });
+        const stack = there.filter((face) => boxes.has(face) || covers(face, x, y));
+        if (stack.length > 0) spots.push({ x, y, left, right, area: whole / 4, stack });
       }
     }
   }
   return spots;
 }
 
-/** Different values in ascending order; what differs by less than a micrometre is one. */
+/** Whether a face is an upright rectangle, which fills every cell that it reaches into. */
+const isBox = ({ corners, left, right, top, bottom }: FlatFace): boolean =>
+  corners.length === 4 &&
+  corners.every(({ x, y }) => (x === left || x === right) && (y === top || y === bottom));
+
+/** Different values in ascending order; what differs by no more than {@link ONE} is one. */
 function stops(values: readonly number[]): readonly number[] {
   const sorted = values.toSorted((one, other) => one - other);
-  return sorted.filter((value, index) => index === 0 || value - (sorted[index - 1] ?? value) > 1000);
+  return sorted.filter((value, index) => index === 0 || value - (sorted[index - 1] ?? value) > ONE);
 }
