@@ -1,16 +1,11 @@
-import type { z } from 'zod';
 import type { Point } from '../geometry/plane.ts';
-import type { Settled } from '../lengths/length-schema.ts';
 import { mm, type Nm } from '../lengths/nanometres.ts';
-import type { convention, LineType } from './convention.ts';
+import type { Convention, LineType } from './convention.ts';
 import type { Cut, Drawing, Score } from './drawing.ts';
 import type { Figure, FigureGroup, FigurePath } from './figure.ts';
 import { along, type Perforation, perforate, type Segment } from './perforate.ts';
 import { type Placement, place, placeLength, rootSize } from './placement.ts';
 import { scoreSideOf } from './score-side.ts';
-
-/** A convention with its lengths settled. */
-export type Convention = Settled<z.output<typeof convention>>;
 
 interface LayerStyle {
   readonly colour: string;

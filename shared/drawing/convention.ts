@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lengthBetween, lengthOrZero } from '../lengths/length-schema.ts';
+import { lengthBetween, lengthOrZero, type Settled } from '../lengths/length-schema.ts';
 import { mm } from '../lengths/nanometres.ts';
 
 /** Line types by their ISO 128-2 names. */
@@ -92,3 +92,6 @@ export const convention = z
     { error: ({ input }) => (typeof input === 'string' ? noStoredNames : undefined) },
   )
   .meta({ id: 'Convention', description: 'How the layers are drawn for one machine.' });
+
+/** A convention with its lengths settled. */
+export type Convention = Settled<z.output<typeof convention>>;

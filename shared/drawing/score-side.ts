@@ -1,4 +1,4 @@
-import type { Convention } from './apply-convention.ts';
+import type { Convention } from './convention.ts';
 
 /** Which scores are made from the right side of the sheet as it lies, and what to do about the others. */
 export interface ScoreSide {

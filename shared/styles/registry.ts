@@ -1,7 +1,8 @@
 import type { Style } from './style.ts';
-import { type TwinSleeveSpec, twinSleeve, twinSleeveSpec } from './twin-sleeve.ts';
+import { twinSleeve } from './twin-sleeve/index.ts';
+import { type TwinSleeveSpec, twinSleeveSpec } from './twin-sleeve/spec.ts';
 
-/** Every style with its spec: adding a style is a file beside this one and a line in each list. */
+/** Every style with its spec: adding a style is a folder beside this file and a line in each list. */
 export const styleSpecs = [twinSleeveSpec] as const;
 
 export const styles: readonly Style<FolderSpec>[] = Object.freeze([twinSleeve]);

@@ -1,5 +1,5 @@
-import type { Panel } from '../creases/fold-program.ts';
-import type { Nm } from '../lengths/nanometres.ts';
+import type { Panel } from '../../creases/fold-program.ts';
+import type { Nm } from '../../lengths/nanometres.ts';
 
 /** Columns of a twin sleeve, from left to right. */
 export const sleeveColumns = ['left hem', 'front', 'spine', 'back', 'right hem'] as const;

@@ -1,7 +1,7 @@
-import type { GlueStep, GlueStrip } from '../creases/fold-program.ts';
-import { glueKeepOut } from '../creases/glue-keep-out.ts';
-import { mm, type Nm } from '../lengths/nanometres.ts';
-import { panelName, type SleeveRow } from './twin-sleeve-panels.ts';
+import type { GlueStep, GlueStrip } from '../../creases/fold-program.ts';
+import { glueKeepOut } from '../../creases/glue-keep-out.ts';
+import { mm, type Nm } from '../../lengths/nanometres.ts';
+import { panelName, type SleeveRow } from './panels.ts';
 
 /** What decides where a twin sleeve is glued; lengths in nanometres. */
 export interface SleeveGlue {

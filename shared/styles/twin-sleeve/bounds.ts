@@ -1,0 +1,151 @@
+import { spineFor } from '../../contents/stack.ts';
+import { atLeast, atMost, type Bound, exactly } from '../../solver/bounds.ts';
+import type { Situation } from '../style.ts';
+import { H, h, o, S, t, W } from './dimensions.ts';
+import { practice } from './practice.ts';
+import type { TwinSleeveSpec } from './spec.ts';
+
+/** Layers of the sheet between the two outer faces of the closed folder, beside the spine: three each side. */
+export const layers = 6;
+
+/** Everything that limits the dimensions. */
+export const boundsOf = (spec: TwinSleeveSpec, situation: Situation): Bound[] => [
+  ...roomBounds(situation),
+  ...givenBounds(spec),
+  ...fitBounds(situation),
+  ...formBounds(situation),
+];
+
+function givenBounds(spec: TwinSleeveSpec): Bound[] {
+  const given = spec.dimensions;
+  const rows = [
+    ['panel width', { [W]: 1 }, given?.panel?.width, '/dimensions/panel/width'],
+    ['panel height', { [H]: 1 }, given?.panel?.height, '/dimensions/panel/height'],
+    ['spine', { [S]: 1 }, given?.spine, '/dimensions/spine'],
+    ['hem', { [h]: 1 }, given?.hem, '/dimensions/hem'],
+    ['top flap', { [t]: 1 }, given?.topFlap, '/dimensions/topFlap'],
+    ['bottom flap', { [H]: 1, [o]: 1, [t]: -1 }, given?.bottomFlap, '/dimensions/bottomFlap'],
+    ['overlap', { [o]: 1 }, given?.overlap, '/dimensions/overlap'],
+  ] as const;
+  return rows.flatMap(([name, terms, value, path]) =>
+    value === undefined ? [] : exactly(name, terms as Record<string, number>, value, path),
+  );
+}
+
+function formBounds({ glueWidth, caliper }: Situation): Bound[] {
+  const tab = glueWidth + 2 * practice.glueMargin;
+  // a crease is 1.5 calipers and the tool's tip wide; common practice, as is one caliper beside each
+  const apart = Math.max(practice.scoreSpacing, Math.round(3.5 * caliper) + practice.scoringTip);
+  const empty = spineFor(0, { layers: layers, caliper, ease: 0 });
+  const clear = practice.edgeToScore;
+  return [
+    atLeast(
+      'least hem',
+      'form',
+      { [h]: 1 },
+      tab,
+      'a hem must hold its glue with 1.5 mm to spare on each side',
+      '/glue/width',
+    ),
+    atLeast(
+      'least overlap',
+      'form',
+      { [o]: 1 },
+      tab,
+      'the seam must hold its glue with 1.5 mm to spare on each side',
+      '/glue/width',
+    ),
+    atMost(
+      'hem within panel',
+      'form',
+      { [h]: 1, [W]: -1 },
+      -clear,
+      'a hem ends 3 mm short of the spine score',
+    ),
+    atMost(
+      'hem within top flap',
+      'form',
+      { [h]: 1, [t]: -1 },
+      0,
+      'a corner must not reach the top flap’s score',
+    ),
+    atMost(
+      'hem within bottom flap',
+      'form',
+      { [h]: 1, [t]: 1, [H]: -1, [o]: -1 },
+      0,
+      'a corner must not reach the bottom flap’s score',
+    ),
+    atMost(
+      'top flap within panel',
+      'form',
+      { [t]: 1, [H]: -1 },
+      -clear,
+      'the top flap ends 3 mm short of the bottom fold',
+    ),
+    atMost(
+      'bottom flap within panel',
+      'form',
+      { [o]: 1, [t]: -1 },
+      0,
+      'the bottom flap ends at the top fold at the latest',
+    ),
+    atLeast(
+      'spine scores apart',
+      'form',
+      { [S]: 1 },
+      apart,
+      'two scores closer than that are hard to make in this paper',
+    ),
+    atLeast(
+      'spine of the empty folder',
+      'form',
+      { [S]: 1 },
+      empty,
+      'the spine must hold the folder’s own layers',
+    ),
+  ];
+}
+
+function roomBounds(situation: Situation): Bound[] {
+  return situation.rooms.flatMap(({ name, width, height, path }) => [
+    atMost(`${name} width`, 'room', { [W]: 2, [S]: 1, [h]: 2 }, width, `the ${name} is no wider`, path),
+    atMost(`${name} height`, 'room', { [H]: 2, [o]: 1 }, height, `the ${name} is no higher`, path),
+  ]);
+}
+
+function fitBounds(situation: Situation): Bound[] {
+  const { demand, caliper, spineEase, foldLoss } = situation;
+  if (!demand) return [];
+  // a panel has a fold at both of its ends
+  const across = demand.width + demand.easeAcross + 2 * foldLoss;
+  const along = demand.height + demand.inPocket + demand.easeAlong + 2 * foldLoss;
+  const spine = spineFor(demand.stack, { layers: layers, caliper, ease: spineEase });
+  const item = demand.itemName;
+  return [
+    atLeast(
+      'pocket width',
+      'fit',
+      { [W]: 1 },
+      across,
+      `the ${item} needs play between the spine and the pocket’s mouth`,
+      '/contents',
+    ),
+    atLeast(
+      'pocket height',
+      'fit',
+      { [H]: 1 },
+      along,
+      `the pocket must go round the ${item} and its stack`,
+      '/contents',
+    ),
+    atLeast(
+      'spine for the stack',
+      'fit',
+      { [S]: 1 },
+      spine,
+      'the spine must hold both stacks and the folder’s own layers',
+      '/contents',
+    ),
+  ];
+}
