@@ -52,9 +52,10 @@ async function doDue(
   for (const waiting of dueNow(list, performance.now())) {
     if (stop.aborted) break;
     const { base } = waiting.group;
+    // before the work: what leaves while it is done, or right after, is then seen to have gone
+    const drawing = await printOf(join(folder, drawingName(base)));
     const outcome = await drawSpec(folder, waiting.group, isRipe(waiting, performance.now()));
     tell(terminal, waiting, outcome);
-    const drawing = await printOf(join(folder, drawingName(base)));
     next.set(base, afterOutcome(waiting, outcome, performance.now(), drawing));
   }
   return next;

@@ -37,7 +37,11 @@ export const steps = (owners: readonly string[]): fc.Arbitrary<Step> => {
       arbitrary: fc.record({
         ...key,
         does: fc.constant<'put'>('put'),
-        body: fc.oneof(fc.constantFrom<unknown>(1, 2, { set: 'cards' }), fc.jsonValue()),
+        body: fc.oneof(
+          fc.constantFrom<unknown>(1, 2, { set: 'cards' }),
+          // JSON text has no way to tell -0 from 0 once a program has written it
+          fc.jsonValue().map((value): unknown => JSON.parse(JSON.stringify(value))),
+        ),
         expected,
       }),
     },
