@@ -23,12 +23,17 @@ export function flatFaces(
   { faces, vertices }: CreasePattern,
   { lies, order }: FlatForm,
 ): readonly FlatFace[] {
-  const heights = new Map(order.map((face, height) => [face, height]));
+  const heights: (number | undefined)[] = [];
+  for (const [height, face] of order.entries()) heights[face] = height;
   return faces.map(({ vertices: corners, panel }, index) => {
     const motion = lies[index];
-    const height = heights.get(index);
+    const height = heights[index];
     if (!motion || height === undefined) throw new Error(`face ${index} has no place in the folded form`);
-    const points = corners.flatMap((corner) => vertices[corner] ?? []).map((point) => move(motion, point));
+    const points = corners.map((corner) => {
+      const point = vertices[corner];
+      if (!point) throw new Error(`face ${index} has a corner that is no vertex`);
+      return move(motion, point);
+    });
     return {
       index,
       panel,

@@ -1,6 +1,6 @@
-import type { CreasePattern } from '../creases/crease-pattern.ts';
-import type { FoldProgram } from '../creases/fold-program.ts';
-import { distanceFrom, move, turnsOver } from '../geometry/plane.ts';
+import type { CreasePattern, Edge } from '../creases/crease-pattern.ts';
+import type { FoldProgram, Step } from '../creases/fold-program.ts';
+import { distanceFrom, type Isometry, move, turnsOver } from '../geometry/plane.ts';
 import type { Neighbours } from './faces-across.ts';
 import type { FlatForm } from './fold-in-steps.ts';
 
@@ -15,26 +15,38 @@ const OFF_LINE = 1;
  * @param forms from `foldInSteps`
  */
 export function stepFaults(
-  { vertices, edges, faces }: CreasePattern,
+  pattern: CreasePattern,
   { steps }: FoldProgram,
   neighbours: Neighbours,
   forms: readonly FlatForm[],
 ): readonly string[] {
-  const made = new Set(edges.map(({ step }) => step));
-  const idle = steps.filter((step, index) => step.kind === 'fold' && !made.has(index));
-  const wrong = neighbours.flatMap((across, face) =>
-    across.flatMap(({ edge: { ends, foldAngle, letter, step: index = -1 } }) => {
-      const [step, lies] = [steps[index], forms[index]?.lies[face]];
-      if (step?.kind !== 'fold' || !lies) return [`a crease of ${faces[face]?.panel} is made by no fold`];
-      const off = ends.map((end) =>
-        distanceFrom(step.line, move(lies, vertices[end] ?? { x: Number.NaN, y: Number.NaN })),
-      );
-      if (!off.every((distance) => Math.abs(distance) <= OFF_LINE))
-        return [`a crease of ${faces[face]?.panel} does not lie where “${step.name}” folds`];
-      const toward = (step.direction === 'toward') !== turnsOver(lies);
-      if (foldAngle === (toward ? step.angle : -step.angle) && letter === (toward ? 'V' : 'M')) return [];
-      return [`a crease of ${faces[face]?.panel} is not bent as “${step.name}” bends it`];
-    }),
-  );
-  return [...idle.map(({ name }) => `“${name}” folds nothing`), ...wrong];
+  const made = new Set(pattern.edges.map(({ step }) => step));
+  const faults: string[] = [];
+  for (const [index, step] of steps.entries())
+    if (step.kind === 'fold' && !made.has(index)) faults.push(`“${step.name}” folds nothing`);
+  for (const [face, across] of neighbours.entries()) {
+    for (const { edge } of across) {
+      const index = edge.step ?? -1;
+      const what = faultOf(edge, pattern, steps[index], forms[index]?.lies[face]);
+      if (what !== undefined) faults.push(`a crease of ${pattern.faces[face]?.panel} ${what}`);
+    }
+  }
+  return faults;
+}
+
+function faultOf(
+  { ends, foldAngle, letter }: Edge,
+  { vertices }: CreasePattern,
+  step: Step | undefined,
+  lies: Isometry | undefined,
+): string | undefined {
+  if (step?.kind !== 'fold' || !lies) return 'is made by no fold';
+  for (const end of ends) {
+    const point = vertices[end];
+    if (!point || !(Math.abs(distanceFrom(step.line, move(lies, point))) <= OFF_LINE))
+      return `does not lie where “${step.name}” folds`;
+  }
+  const toward = (step.direction === 'toward') !== turnsOver(lies);
+  if (foldAngle === (toward ? step.angle : -step.angle) && letter === (toward ? 'V' : 'M')) return undefined;
+  return `is not bent as “${step.name}” bends it`;
 }
