@@ -12,13 +12,16 @@ export interface ScoreSide {
  * the inside face up a mountain has its groove outside, with the outside face up a valley has. Common practice;
  * soft papers fold well either way.
  */
-export function scoreSideOf(convention: Pick<Convention, 'sheetLies'> = {}): ScoreSide {
+export function scoreSideOf(convention: Pick<Convention, 'sheetLies' | 'score'> = {}): ScoreSide {
   const up = convention.sheetLies === 'outside-up' ? 'outside' : 'inside';
   const [right, other] =
     up === 'inside' ? (['mountain', 'valley'] as const) : (['valley', 'mountain'] as const);
   return {
     up,
     right: `score-${right}`,
-    note: `With the ${up} face up the ${right} scores are pressed from the right side, their groove outside the fold; stiff paper takes the ${other} scores better from its other face.`,
+    note:
+      convention.score?.as === 'perforation'
+        ? `A perforated fold opens outward: with the ${up} face up the ${right} scores are cut from the outside of their fold, the ${other} scores from its inside.`
+        : `With the ${up} face up the ${right} scores are pressed from the right side, their groove outside the fold; stiff paper takes the ${other} scores better from its other face.`,
   };
 }

@@ -1,11 +1,33 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { offcutsOf, outlineOf } from '../drawing/outline.ts';
+import { mm } from '../lengths/nanometres.ts';
 import type { Plan } from '../solver/plan.ts';
 import type { Warning } from './warning.ts';
 
 /** What the convention makes of the drawing that a maker may not expect. */
-export const drawingWarnings = (plan: Plan, pattern: CreasePattern): readonly Warning[] =>
-  plan.spec.convention?.layers?.cut?.off === true ? [] : [...filledCut(plan), ...atTheEdge(plan, pattern)];
+export const drawingWarnings = (plan: Plan, pattern: CreasePattern): readonly Warning[] => [
+  ...weakPerforation(plan),
+  ...(plan.spec.convention?.layers?.cut?.off === true
+    ? []
+    : [...filledCut(plan), ...atTheEdge(plan, pattern)]),
+];
+
+/** A fold that must last keeps at least so much of its paper, and ties at least so long; common practice. */
+const leastPaper = 0.3;
+const leastTie = mm(0.5);
+
+function weakPerforation({ spec }: Plan): Warning[] {
+  const { as, cut = mm(1.5), tie = mm(1.5) } = spec.convention?.score ?? {};
+  if (as !== 'perforation' || (tie >= leastTie && tie / (cut + tie) >= leastPaper)) return [];
+  return [
+    {
+      code: 'perforation-weak',
+      path: '/convention/score',
+      message: `only ${Math.round((100 * tie) / (cut + tie))} % of the paper is left along a perforated fold: it may tear`,
+      remedy: 'ties about as long as the cuts, and none under 0.5 mm',
+    },
+  ];
+}
 
 function filledCut({ spec }: Plan): Warning[] {
   const cut = spec.convention?.layers?.cut;

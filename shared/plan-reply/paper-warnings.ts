@@ -19,6 +19,7 @@ export function paperWarnings(plan: Plan): readonly Warning[] {
     ...band(sheet.paper.caliper, sheet.path ?? '/stock', plan),
     ...scoresApart(plan),
     ...leftOn(plan),
+    ...slivers(plan),
     ...offGrid(plan),
   ];
 }
@@ -87,6 +88,22 @@ function leftOn({ wholeSheet, arrangement, blank, spec }: Plan): Warning[] {
       code: 'sheet-larger',
       path: sheet.path,
       message: `the sheet is ${describeLength(spare, spec.measure)} larger than the blank; that is too little to trim and stays on at the ${edge}`,
+    }));
+}
+
+/** Strips narrower than this are hard to cut off; common practice. */
+const narrowest = mm(3);
+
+function slivers({ wholeSheet, arrangement, blank, spec }: Plan): Warning[] {
+  const sheet = arrangement.rooms[0];
+  if (wholeSheet || !sheet) return [];
+  return [sheet.width - blank.width, sheet.height - blank.height]
+    .filter((spare) => spare > 0 && spare < narrowest)
+    .map((spare) => ({
+      code: 'sliver-to-trim',
+      path: '/grid',
+      message: `a strip of only ${describeLength(spare, spec.measure)} is left to trim off`,
+      remedy: 'leave it on, or give no grid so that the hems and the seam take it',
     }));
 }
 

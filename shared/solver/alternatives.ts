@@ -83,6 +83,8 @@ function works(spec: FolderSpec, sheets: readonly Sheet[], most: number): Remedy
 function samePlan(one: Plan, other: Plan): boolean {
   return (
     one.arrangement.sheet.title === other.arrangement.sheet.title &&
+    one.arrangement.sheet.width === other.arrangement.sheet.width &&
+    one.arrangement.sheet.height === other.arrangement.sheet.height &&
     one.arrangement.itemTurned === other.arrangement.itemTurned &&
     one.load?.perPocket === other.load?.perPocket &&
     Object.entries(one.dimensions).every(([name, value]) => other.dimensions[name] === value)

@@ -1,4 +1,5 @@
-import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { usualGlueWidth } from '../creases/glue-keep-out.ts';
+import { inch, mm, NM_PER_INCH_64TH, type Nm } from '../lengths/nanometres.ts';
 import { describeLength, writeLength } from '../lengths/show-length.ts';
 import { applyChanges, type Change, remove, set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
@@ -43,15 +44,48 @@ export function remediesFor(spec: FolderSpec, misfit: Misfit): readonly Remedy[]
       ? []
       : [...listed(spec, misfit), ...larger(spec, misfit, shortages), ...unbound(spec, misfit)]),
   ];
-  return ideas.flatMap((idea) => tried(spec, idea));
+  const remedies = ideas.flatMap((idea) => tried(spec, idea));
+  return remedies.length > 0
+    ? remedies
+    : together(spec, misfit, shortages).flatMap((idea) => tried(spec, idea));
+}
+
+/** Several changes at once, for when none helps alone. */
+function together(spec: FolderSpec, misfit: Misfit, shortages: readonly Shortage[]): Idea[] {
+  const adjusted = adjusting(spec, shortages);
+  const freed = freeing(spec);
+  const unlimited = spec.cutter === undefined ? [] : [remove('/cutter')];
+  const sheets = listedSheets(spec.measure).flatMap(({ size, title }) => {
+    if (misfit.arrangement.sheet.path === undefined) return [];
+    const changes = [...otherSheet(spec, misfit, { size }, { size }), ...unlimited];
+    const message = `use a sheet of ${title}${unlimited.length > 0 ? ' and a larger machine, or cut by hand' : ''}`;
+    return tried(spec, { message, changes }).slice(0, 1);
+  });
+  return [
+    {
+      message: adjusted.map(({ message }) => message).join(', and '),
+      changes: adjusted.flatMap((one) => one.changes),
+    },
+    { message: 'leave every dimension to the solver', changes: freed.flatMap((one) => one.changes) },
+    ...sheets.slice(0, 1),
+  ].filter(({ changes }) => changes.length > 0);
 }
 
 /** The idea with its plan, if it works. */
 export function tried(spec: FolderSpec, idea: Idea): Remedy[] {
-  const changed = applyChanges(spec, idea.changes);
+  const changes = [...idea.changes, ...keptMeasure(spec, idea.changes)];
+  const changed = applyChanges(spec, changes);
   if (lackingIn(changed)) return [];
   const solution = solveFolder(changed);
-  return solution.ok ? [{ ...idea, plan: solution.plan }] : [];
+  return solution.ok ? [{ ...idea, changes, plan: solution.plan }] : [];
+}
+
+/** Where lengths come or go, the spec says its units from then on: else its measure, and so its grid, might change. */
+function keptMeasure(spec: FolderSpec, changes: readonly Change[]): Change[] {
+  const lengths = /^\/(?:stock|dimensions|cutter|glue|contents\/envelope)/u;
+  const said = spec.units !== undefined || changes.some(({ path }) => path === '/units');
+  if (said || !changes.some(({ path }) => lengths.test(path))) return [];
+  return [set('/units', spec.measure === 'inch' ? 'in' : 'mm')];
 }
 
 function turning({ contents }: FolderSpec): Idea[] {
@@ -77,14 +111,16 @@ export function mostPerPocket(spec: FolderSpec, most: number): number {
 
 /** Gives one fixed dimension the nearest value that would do, on the grid. */
 function adjusting(spec: FolderSpec, shortages: readonly Shortage[]): Idea[] {
-  const grid = gridOf(spec);
-  const onGrid = ({ value, instead }: Given): Nm => {
-    if (grid <= 0) return instead;
-    return (instead > value ? Math.ceil(instead / grid) : Math.floor(instead / grid)) * grid;
-  };
-  const givens = new Map(
-    shortages.flatMap((shortage) => shortage.givens.map((given) => [given.path, given])),
-  );
+  const grid = gridOf(spec) || (spec.measure === 'inch' ? NM_PER_INCH_64TH : mm(0.01));
+  const onGrid = ({ value, instead }: Given): Nm =>
+    (instead > value ? Math.ceil(instead / grid) : Math.floor(instead / grid)) * grid;
+  const givens = new Map<string, Given>();
+  for (const given of shortages.flatMap((shortage) => shortage.givens)) {
+    const known = givens.get(given.path);
+    const further =
+      Math.abs(given.instead - given.value) > Math.abs((known?.instead ?? 0) - (known?.value ?? 0));
+    if (!known || further) givens.set(given.path, given);
+  }
   return [...givens.values()].flatMap((given) => {
     const settled = onGrid(given);
     if (settled <= 0) return [];
@@ -121,7 +157,7 @@ const memberAt = (spec: FolderSpec, pointer: string): unknown =>
     .reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], spec);
 
 function lessGlue(spec: FolderSpec): Idea[] {
-  if ((spec.glue?.width ?? inch(1 / 4)) <= narrowTape) return [];
+  if ((spec.glue?.width ?? usualGlueWidth) <= narrowTape) return [];
   const width = describeLength(narrowTape, spec.measure);
   return [
     {

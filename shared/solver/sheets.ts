@@ -40,18 +40,17 @@ export function extent(given: {
 /** The sheets that a spec offers, the one to try first standing first; without any, every published sheet. */
 export function sheetsOf(spec: FolderSpec): readonly Sheet[] {
   if (spec.stock === undefined) return listedSheets(spec.measure);
-  if (!isList(spec.stock)) return [ownSheet(spec.stock, '/stock')];
+  if (!isList(spec.stock)) return [ownSheet(spec.stock, '/stock', 'your sheet')];
   return spec.stock
-    .map((stock, index) => ownSheet(stock, `/stock/${index}`))
+    .map((stock, index) => ownSheet(stock, `/stock/${index}`, `sheet ${index + 1} of your list`))
     .toSorted((one, other) => one.width * one.height - other.width * other.height);
 }
 
 const isList = (stock: NonNullable<FolderSpec['stock']>): stock is readonly Stock[] => Array.isArray(stock);
 
-function ownSheet(stock: Stock, path: string): Sheet {
+function ownSheet(stock: Stock, path: string, unnamed: string): Sheet {
   return {
-    title:
-      stock.name ?? (stock.size === undefined ? 'your sheet' : (sizeById(stock.size)?.title ?? stock.size)),
+    title: stock.name ?? (stock.size === undefined ? unnamed : (sizeById(stock.size)?.title ?? stock.size)),
     ...(stock.size === undefined ? {} : { size: stock.size }),
     ...extent(stock),
     paper: caliperOf(stock),
@@ -65,11 +64,11 @@ function ownSheet(stock: Stock, path: string): Sheet {
 
 /**
  * Every published sheet as stock: those of the spec's own system first, since the others are hard to buy, then
- * the smallest area. B sizes are seldom sold as craft paper and come last of their system.
+ * the smallest area. B and untrimmed sizes are seldom sold as craft paper and come last of their system.
  */
 export function listedSheets(measure: Measure): readonly Sheet[] {
   const rank = ({ id, measure: own }: Size): number =>
-    (own === measure ? 0 : 2) + (id.startsWith('iso-b') ? 1 : 0);
+    (own === measure ? 0 : 2) + (/^(?:iso-b|jis-b|iso-ra|iso-sra|ra|sra)/u.test(id) ? 1 : 0);
   return sizesOfKind('sheet')
     .toSorted((one, other) => rank(one) - rank(other) || one.width * one.height - other.width * other.height)
     .map((size) => ({

@@ -28,7 +28,7 @@ export const twinSleeve: Style<TwinSleeveSpec> = {
   saysHowLarge: ({ dimensions }) =>
     dimensions?.panel?.width !== undefined && dimensions.panel.height !== undefined,
   spine: (d) => at(d, S),
-  model: (spec, situation) => ({ unknowns: unknownsOf(situation), bounds: boundsOf(spec, situation) }),
+  model: (spec, situation) => ({ unknowns: unknownsOf(spec, situation), bounds: boundsOf(spec, situation) }),
   dimensions: (values) => ({ ...values, [b]: at(values, H) + at(values, o) - at(values, t) }),
   blank,
   closed: (d) => ({ width: at(d, W), height: at(d, H) }),

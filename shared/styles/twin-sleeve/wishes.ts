@@ -1,30 +1,40 @@
+import type { Nm } from '../../lengths/nanometres.ts';
 import type { Unknown } from '../../solver/bounds.ts';
 import type { Situation } from '../style.ts';
 import { at, H, h, o, S, t, W } from './dimensions.ts';
 import { practice } from './practice.ts';
+import type { TwinSleeveSpec } from './spec.ts';
 
 /** What the solver looks for, in order, and what each would best be. */
-export function unknownsOf(situation: Situation): Unknown[] {
+export function unknownsOf(spec: TwinSleeveSpec, situation: Situation): Unknown[] {
   const { grid, gridGiven } = situation;
   const fill = situation.prefer === 'whole-sheet';
   const roomWidth = Math.min(...situation.rooms.map((room) => room.width));
   const roomHeight = Math.min(...situation.rooms.map((room) => room.height));
-  const hasDemand = situation.demand !== undefined;
+  const { demand, foldLoss } = situation;
+  const hasDemand = demand !== undefined;
+  const panel =
+    spec.dimensions?.panel?.width ?? (demand ? demand.width + demand.easeAcross + 2 * foldLoss : 0);
+  /** Whether hems no deeper than the style likes can use up the width beside a spine. */
+  const hemsReach = (spine: Nm): boolean =>
+    panel === 0 || (roomWidth - spine) / 2 - panel <= practice.deepestHemShare * panel + practice.sliver / 2;
+  const ownOverlap = spec.dimensions?.overlap;
   return [
     {
       name: S,
       wish: ({ least }) => {
-        if (!hasDemand) return { value: practice.spine, snap: 'nearest', why: 'makers like 1/2 in' };
-        const snapped = grid > 0 ? Math.ceil(least / grid) * grid : least;
+        const wanted = hasDemand ? least : Math.max(least, practice.spine);
+        const why = hasDemand ? 'that is what the stack takes' : 'makers like 1/2 in';
+        const snapped = grid > 0 ? Math.ceil(wanted / grid) * grid : wanted;
         // two equal hems share what is left of the width: an odd step would leave a sliver to trim
         const odd = fill && grid > 0 && (roomWidth - snapped) % (2 * grid) === grid;
-        return odd
+        return odd && hemsReach(snapped + grid)
           ? {
               value: snapped + grid,
               snap: 'nearest',
-              why: 'that is what the stack takes, and a step more so that the hems use up the sheet’s width',
+              why: `${why}, and a step more lets the hems use up the sheet’s width`,
             }
-          : { value: least, snap: 'up', why: 'that is what the stack takes' };
+          : { value: wanted, snap: hasDemand ? 'up' : 'nearest', why };
       },
     },
     {
@@ -41,12 +51,14 @@ export function unknownsOf(situation: Situation): Unknown[] {
     {
       name: H,
       wish: ({ least }) => {
-        const whole = (roomHeight - practice.overlap) / 2;
-        if (!hasDemand) return { value: whole, snap: 'down', why: 'that uses the sheet’s height' };
+        const whole = (roomHeight - (ownOverlap ?? practice.overlap)) / 2;
+        // with a given seam nothing else can take the last fraction of the height
+        const snap = ownOverlap !== undefined && !gridGiven ? 'exact' : 'down';
+        if (!hasDemand) return { value: whole, snap, why: 'that uses the sheet’s height' };
         return fill
           ? {
               value: Math.min(whole, least + practice.mostPlay),
-              snap: 'down',
+              snap: whole <= least + practice.mostPlay ? snap : 'down',
               why: 'that uses the sheet’s height without letting the contents rattle',
             }
           : { value: least, snap: 'up', why: 'that is what the pocket takes' };
@@ -60,7 +72,7 @@ export function unknownsOf(situation: Situation): Unknown[] {
         if (!fill || spare <= practice.overlap)
           return { value: practice.overlap, snap: 'nearest', why: 'makers like 1/2 in for a seam' };
         // no score lies at the seam, so it may take what is left to the last fraction
-        return spare <= deepest
+        return spare - deepest < practice.sliver
           ? { value: spare, snap: 'exact', why: 'the seam takes the height that is left' }
           : { value: deepest, snap: 'down', why: 'a deeper seam would only add bulk' };
       },
@@ -72,7 +84,8 @@ export function unknownsOf(situation: Situation): Unknown[] {
         const deepest = practice.deepestHemShare * at(known, W);
         if (!fill) return { value: practice.hem, snap: 'nearest', why: 'makers like 1/2 in for a hem' };
         const onGrid = grid > 0 ? Math.floor(spare / grid) * grid : spare;
-        const exact = !gridGiven && spare <= deepest && 2 * (spare - onGrid) < practice.sliver;
+        const reached = 2 * (spare - deepest) < practice.sliver;
+        const exact = !gridGiven && reached && 2 * (spare - onGrid) < practice.sliver;
         return exact
           ? { value: spare, snap: 'exact', why: 'the hems take the width that is left' }
           : { value: Math.min(spare, deepest), snap: 'down', why: 'the hems take the width that they may' };
