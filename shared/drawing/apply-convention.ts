@@ -3,7 +3,7 @@ import { mm, type Nm } from '../lengths/nanometres.ts';
 import type { Convention, LineType } from './convention.ts';
 import type { Cut, Drawing, Score } from './drawing.ts';
 import type { Figure, FigureGroup, FigurePath } from './figure.ts';
-import { along, type Perforation, perforate, type Segment } from './perforate.ts';
+import { along, type Perforation, perforate, type Segment, usualPerforation } from './perforate.ts';
 import { type Placement, place, placeLength, rootSize } from './placement.ts';
 import { scoreSideOf } from './score-side.ts';
 
@@ -31,8 +31,6 @@ const usual = Object.freeze({
 function layer(colour: string, lineType: LineType, order: number): LayerStyle {
   return { colour, lineType, order, width: mm(0.25), paint: 'stroke', off: false };
 }
-
-const perforation = { cut: mm(1.5), tie: mm(1.5) };
 
 /**
  * Element lengths of line types, in line widths: dash 12, gap 3, long dash 24. ISO 128-2 (from memory) has dots
@@ -158,7 +156,10 @@ function cutsOf(drawing: Drawing, { outline = 'auto' }: Convention): readonly Cu
 
 function scorePath(score: Score, { score: how }: Convention, placement: Placement): FigurePath[] {
   const points = pullBack(score, how?.inset ?? 0);
-  const dashes: Perforation = { cut: how?.cut ?? perforation.cut, tie: how?.tie ?? perforation.tie };
+  const dashes: Perforation = {
+    cut: how?.cut ?? usualPerforation.cut,
+    tie: how?.tie ?? usualPerforation.tie,
+  };
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return [];
   const segments: Segment[] = how?.as === 'perforation' ? perforate(points, dashes) : [[first, last]];

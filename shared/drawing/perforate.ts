@@ -7,6 +7,9 @@ export interface Perforation {
   readonly tie: number;
 }
 
+/** Half of the paper stays along a fold that must last; common practice. */
+export const usualPerforation: Perforation = { cut: mm(1.5), tie: mm(1.5) };
+
 export type Segment = readonly [Point, Point];
 
 /** At crossings and at the paper's edge this much paper stays at least, or a fold tears there; common practice. */

@@ -2,6 +2,7 @@ import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Folded } from './proof-of.ts';
 import { type Region, regionsFrom, type Side } from './regions.ts';
+import { spineLines } from './spine-lines.ts';
 
 /** One way of looking at the folder, with all that can be seen. */
 export interface Appearance {
@@ -18,9 +19,7 @@ export function appearancesOf({ plan, pattern, proof }: Folded): readonly Appear
   const { spots } = proof;
   const up = printUp(plan);
   const fronts = new Set(styleOf(plan.spec).pockets.flatMap(({ front }) => front));
-  const spine = pattern.edges
-    .filter(({ foldAngle }) => Math.abs(foldAngle) === 90)
-    .map(({ ends }) => pattern.vertices[ends[0]]?.x ?? 0);
+  const { first, second } = spineLines(pattern);
   const look = (
     view: Appearance['view'],
     side: Side,
@@ -36,12 +35,12 @@ export function appearancesOf({ plan, pattern, proof }: Folded): readonly Appear
     look(
       'front cover',
       'outside',
-      spots.filter(({ x }) => x < Math.min(...spine)),
+      spots.filter(({ x }) => x < first),
     ),
     look(
       'back cover',
       'outside',
-      spots.filter(({ x }) => x > Math.max(...spine)),
+      spots.filter(({ x }) => x > second),
     ),
     look('pockets, flaps lifted', 'inside', spots, (panel) => fronts.has(panel)),
   ].filter(({ regions }) => regions.length > 0);

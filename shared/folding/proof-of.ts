@@ -2,6 +2,7 @@ import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { FoldProgram } from '../creases/fold-program.ts';
 import { unfold } from '../creases/unfold.ts';
 import type { Plan } from '../solver/plan.ts';
+import { stackOf } from '../solver/stack-of.ts';
 import { styleOf } from '../styles/registry.ts';
 import { type Promised, type Proof, prove } from './prove.ts';
 
@@ -22,13 +23,14 @@ export function proofOf(plan: Plan): Folded {
 }
 
 /** What a plan promises of its folded form. */
-export function promisedBy({ spec, dimensions, load, arrangement }: Plan): Promised {
+export function promisedBy(plan: Plan): Promised {
+  const { spec, dimensions, arrangement } = plan;
   const style = styleOf(spec);
   return {
     flat: style.flat(dimensions),
     pockets: style.pockets,
     spine: style.spine(dimensions),
-    stack: load ? load.set * load.perPocket * style.pockets.length : 0,
+    stack: stackOf(plan),
     caliper: arrangement.sheet.paper.caliper,
   };
 }

@@ -1,5 +1,6 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { TOUCH } from './flat-faces.ts';
+import { spineLines } from './spine-lines.ts';
 import type { Spot } from './spots.ts';
 
 /** Layers that lie on each other somewhere in the flat form. */
@@ -32,10 +33,7 @@ export function stacksOf(spots: readonly Spot[]): readonly Stack[] {
 
 /** Counts the layers of both covers of the closed folder, for forms that bend on a spine along y. */
 export function closedLayers(pattern: CreasePattern, spots: readonly Spot[]): ClosedLayers {
-  const spine = pattern.edges
-    .filter(({ foldAngle }) => Math.abs(foldAngle) === 90)
-    .map(({ ends }) => pattern.vertices[ends[0]]?.x ?? 0);
-  const [first, second] = [Math.min(...spine), Math.max(...spine)];
+  const { first, second } = spineLines(pattern);
   const most = (there: readonly Spot[]) =>
     there.reduce((count, { stack }) => Math.max(count, stack.length), 0);
   const front = spots.filter(({ x }) => x < first);

@@ -4,6 +4,7 @@ import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
 import { extent } from '../solver/sheets.ts';
+import { stackOf } from '../solver/stack-of.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Warning } from './warning.ts';
 
@@ -47,11 +48,11 @@ function spareSpine({ spec, load, dimensions }: Plan): Warning[] {
 }
 
 /** Where hems and seam meet, more layers lie on each other than beside the spine. */
-function wedge({ spec, load, dimensions, arrangement }: Plan, layers: ClosedLayers): Warning[] {
+function wedge(plan: Plan, layers: ClosedLayers): Warning[] {
+  const { spec, dimensions, arrangement } = plan;
   const style = styleOf(spec);
   const { caliper } = arrangement.sheet.paper;
-  const stack = load ? load.set * load.perPocket * style.pockets.length : 0;
-  const most = spineFor(stack, { layers: layers.most, caliper, ease: 0 });
+  const most = spineFor(stackOf(plan), { layers: layers.most, caliper, ease: 0 });
   const excess = most - style.spine(dimensions);
   if (excess <= gapes) return [];
   return [

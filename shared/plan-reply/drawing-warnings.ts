@@ -1,5 +1,6 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { offcutsOf, outlineOf } from '../drawing/outline.ts';
+import { usualPerforation } from '../drawing/perforate.ts';
 import { mm } from '../lengths/nanometres.ts';
 import type { Plan } from '../solver/plan.ts';
 import type { Warning } from './warning.ts';
@@ -17,7 +18,7 @@ const leastPaper = 0.3;
 const leastTie = mm(0.5);
 
 function weakPerforation({ spec }: Plan): Warning[] {
-  const { as, cut = mm(1.5), tie = mm(1.5) } = spec.convention?.score ?? {};
+  const { as, cut = usualPerforation.cut, tie = usualPerforation.tie } = spec.convention?.score ?? {};
   if (as !== 'perforation' || (tie >= leastTie && tie / (cut + tie) >= leastPaper)) return [];
   return [
     {

@@ -1,16 +1,16 @@
 import type { z } from 'zod';
-import { setsThatFit } from '../contents/stack.ts';
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { scoreSideOf } from '../drawing/score-side.ts';
 import { appearancesOf } from '../folding/appearance.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { type ShownLength, showLength } from '../lengths/show-length.ts';
 import type { Bound } from '../solver/bounds.ts';
-import { bindingOf } from '../solver/demand.ts';
+import { setsPerPocket } from '../solver/demand.ts';
 import type { Fitting } from '../solver/fits.ts';
 import type { Plan } from '../solver/plan.ts';
 import type { Possibility } from '../solver/possible.ts';
 import type { Remedy } from '../solver/remedies.ts';
+import { stackOf } from '../solver/stack-of.ts';
 import { styleOf } from '../styles/registry.ts';
 import { cautions } from './cautions.ts';
 import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
@@ -71,7 +71,7 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
       why: bound.why,
       slack: showLength(slackOf(bound, plan)),
     })),
-    warnings: [...warningsOf(folded)],
+    warnings: [...warningsOf(folded, appearances)],
     alternatives: alternatives.map(showRemedy),
     cautions: [...cautions],
   };
@@ -108,7 +108,6 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
   const { load, spec, arrangement, dimensions } = plan;
   if (!load) return {};
   const style = styleOf(spec);
-  const binding = bindingOf(style, arrangement.sheet, spec);
   return {
     contents: {
       item: load.itemName,
@@ -117,8 +116,8 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
       perPocket: load.perPocket,
       pockets: style.pockets.length,
       setThickness: showLength(load.set),
-      stackThickness: showLength(load.set * load.perPocket * style.pockets.length),
-      spineHolds: Math.floor(setsThatFit(style.spine(dimensions), load.set, binding) / style.pockets.length),
+      stackThickness: showLength(stackOf(plan)),
+      spineHolds: setsPerPocket(style.spine(dimensions), load.set, style, arrangement.sheet, spec),
     },
   };
 }

@@ -4,7 +4,7 @@ import { stacksOf } from '../folding/thickness.ts';
 import { inMm, showLength } from '../lengths/show-length.ts';
 import { allowanceIn } from '../paper/fold-allowance.ts';
 import type { Plan } from '../solver/plan.ts';
-import { styleOf } from '../styles/registry.ts';
+import { stackOf } from '../solver/stack-of.ts';
 import type { PlanReply } from './plan-reply.ts';
 
 const roundArea = (area: number): number => Math.round(area * 10) / 10;
@@ -14,7 +14,7 @@ export function showProof({ plan, proof }: Folded): PlanReply['proof'] {
   const { sheet } = plan.arrangement;
   const { caliper } = sheet.paper;
   const { perEnd } = allowanceIn(sheet, plan.grid);
-  const contents = plan.load ? plan.load.set * plan.load.perPocket * styleOf(plan.spec).pockets.length : 0;
+  const contents = stackOf(plan);
   const { layers } = proof;
   return {
     holds: true,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { type ShownLength, showLength } from '../lengths/show-length.ts';
+import { shownLength } from '../lengths/length-reply.ts';
+import { showLength } from '../lengths/show-length.ts';
 import { sizeById, sizes, sizesOfKind } from './catalogue.ts';
 import { nearestIds } from './nearest-ids.ts';
 import { authorities, type Size, type SizeKind, sizeKinds } from './size.ts';
@@ -35,11 +36,6 @@ export function sizeId(kind?: SizeKind) {
     })
     .meta({ description: `The id of a published ${kind ?? 'paper'} size.`, enum: accepted });
 }
-
-const shownLength = z.strictObject({
-  mm: z.number().meta({ description: 'Millimetres, exact.' }),
-  inch: z.string().meta({ description: 'Inches as a fraction to 1/64; "≈" marks a rounded one.' }),
-}) satisfies z.ZodType<ShownLength>;
 
 /** A published size as a reply gives it. */
 export const sizeReply = z.strictObject({

@@ -19,20 +19,26 @@ export interface Load {
 }
 
 /** The folder's own layers around the stack. */
-export const bindingOf = (style: Style<FolderSpec>, sheet: Sheet, spec: FolderSpec): Binding => ({
+const bindingOf = (style: Style<FolderSpec>, sheet: Sheet, spec: FolderSpec): Binding => ({
   layers: style.layers,
   caliper: sheet.paper.caliper,
   ease: spec.ease?.spine ?? defaults.spineEase,
 });
 
+/** How many sets of a thickness each pocket takes by a spine, all pockets alike. */
+export const setsPerPocket = (
+  spine: Nm,
+  set: Nm,
+  style: Style<FolderSpec>,
+  sheet: Sheet,
+  spec: FolderSpec,
+): number => Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets.length);
+
 /** How many sets go in each pocket and how thick they are. */
 export function loadOf(contents: Contents, style: Style<FolderSpec>, sheet: Sheet, spec: FolderSpec): Load {
   const set = setThickness(contents);
   const spine = style.givenSpine(spec);
-  const holds =
-    spine === undefined
-      ? undefined
-      : Math.floor(setsThatFit(spine, set, bindingOf(style, sheet, spec)) / style.pockets.length);
+  const holds = spine === undefined ? undefined : setsPerPocket(spine, set, style, sheet, spec);
   return {
     itemName: contents.envelope ? 'envelope' : 'card',
     item: extent(contents.envelope ?? contents.item),

@@ -1,12 +1,12 @@
 import { contentsDefaults as defaults } from '../contents/defaults.ts';
-import { setsThatFit, setThickness } from '../contents/stack.ts';
+import { setThickness } from '../contents/stack.ts';
 import type { Measure } from '../lengths/length-schema.ts';
 import { mm, type Nm } from '../lengths/nanometres.ts';
 import { allowanceIn } from '../paper/fold-allowance.ts';
 import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
 import type { Size } from '../sizes/size.ts';
 import { styleOf } from '../styles/registry.ts';
-import { bindingOf } from './demand.ts';
+import { setsPerPocket } from './demand.ts';
 import type { Plan } from './plan.ts';
 
 /** A published card with or without its envelope. */
@@ -61,9 +61,8 @@ function fitting(plan: Plan, pair: Pair): Fitting | undefined {
   const lost = 2 * allowanceIn(arrangement.sheet, plan.grid).entered;
   const width = pocket.width - lost - (spec.ease?.across ?? defaults.easeAcross);
   const height = pocket.height - lost - (spec.ease?.along ?? defaults.easeAlong);
-  const binding = bindingOf(style, arrangement.sheet, spec);
   const spine = style.spine(dimensions);
-  const bySpine = Math.floor(setsThatFit(spine, set, binding) / style.pockets.length);
+  const bySpine = setsPerPocket(spine, set, style, arrangement.sheet, spec);
   const outer = pair.envelope ?? pair.item;
   const ways = [false, true].map((turned) => {
     const [across, along] = turned ? [outer.height, outer.width] : [outer.width, outer.height];

@@ -54,20 +54,15 @@ export function remediesFor(spec: FolderSpec, misfit: Misfit): readonly Remedy[]
 function together(spec: FolderSpec, misfit: Misfit, shortages: readonly Shortage[]): Idea[] {
   const adjusted = adjusting(spec, shortages);
   const freed = freeing(spec);
-  const unlimited = spec.cutter === undefined ? [] : [remove('/cutter')];
-  const sheets = listedSheets(spec.measure).flatMap(({ size, title }) => {
-    if (misfit.arrangement.sheet.path === undefined) return [];
-    const changes = [...otherSheet(spec, misfit, { size }, { size }), ...unlimited];
-    const message = `use a sheet of ${title}${unlimited.length > 0 ? ' and a larger machine, or cut by hand' : ''}`;
-    return tried(spec, { message, changes }).slice(0, 1);
-  });
   return [
     {
       message: adjusted.map(({ message }) => message).join(', and '),
       changes: adjusted.flatMap((one) => one.changes),
     },
     { message: 'leave every dimension to the solver', changes: freed.flatMap((one) => one.changes) },
-    ...sheets.slice(0, 1),
+    ...(spec.cutter === undefined
+      ? []
+      : listed(spec, misfit, [remove('/cutter')], ' and a larger machine, or cut by hand')),
   ].filter(({ changes }) => changes.length > 0);
 }
 
@@ -174,12 +169,15 @@ function lessGlue(spec: FolderSpec): Idea[] {
   ];
 }
 
-/** The smallest published sheet that serves, with the paper itself unchanged. */
-function listed(spec: FolderSpec, misfit: Misfit): Idea[] {
+/**
+ * The smallest published sheet that serves, with the paper itself unchanged.
+ * @param besides what else has to change, and how to say so
+ */
+function listed(spec: FolderSpec, misfit: Misfit, besides: readonly Change[] = [], saying = ''): Idea[] {
   if (misfit.arrangement.sheet.path === undefined) return [];
   for (const { size, title } of listedSheets(spec.measure)) {
-    const changes = otherSheet(spec, misfit, { size }, { size });
-    const [works] = tried(spec, { message: `use a sheet of ${title}`, changes });
+    const changes = [...otherSheet(spec, misfit, { size }, { size }), ...besides];
+    const [works] = tried(spec, { message: `use a sheet of ${title}${saying}`, changes });
     if (works) return [works];
   }
   return [];
