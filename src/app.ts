@@ -5,6 +5,7 @@ import Fastify, { type FastifyInstance } from 'fastify';
 import type { Config } from './config.ts';
 import { answerBrokenConnection } from './problem/broken-connection.ts';
 import { sendProblem } from './problem/send-problem.ts';
+import type { Clock } from './store/store.ts';
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -19,6 +20,8 @@ export interface AppOptions {
   readonly mostHeapBytes?: number;
   /** Called before the plugins and routes load, so that tests can add routes of their own. */
   readonly extend?: (app: FastifyInstance) => void | Promise<void>;
+  /** The current time; default the machine's. */
+  readonly clock?: Clock;
   /** Where log lines go; default standard output. */
   readonly logStream?: { write(line: string): void };
 }
@@ -28,6 +31,7 @@ export interface PluginOptions {
   readonly config: Config;
   readonly refuseUnderPressure: boolean;
   readonly mostHeapBytes: number;
+  readonly clock: Clock;
 }
 
 const folder = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
@@ -79,6 +83,7 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
       config,
       refuseUnderPressure: options.refuseUnderPressure ?? true,
       mostHeapBytes: options.mostHeapBytes ?? Math.floor(getHeapStatistics().heap_size_limit * 0.9),
+      clock: options.clock ?? (() => new Date()),
     } satisfies PluginOptions,
   });
   await options.extend?.(app);

@@ -3,6 +3,8 @@ import { cannotBeFoldedReply, problemMediaType, problemReply } from './problem.t
 
 const meanings: Readonly<Record<number, string>> = {
   400: 'The request is malformed, or its schema refuses it.',
+  401: 'The caller is not signed in: send a token as `Authorization: Bearer …`.',
+  403: 'The caller may not do this.',
   404: 'There is no such thing.',
   405: 'The thing exists, but not for this method.',
   409: 'It clashes with what is stored.',
@@ -12,7 +14,7 @@ const meanings: Readonly<Record<number, string>> = {
   422: 'The spec was understood, but cannot be folded.',
   429: 'Too many requests; see `Retry-After`.',
   500: 'A fault of the service.',
-  503: 'The service is too busy; see `Retry-After`.',
+  503: 'The service is too busy, or its store cannot be reached; see `Retry-After`.',
 };
 
 const replyFor = (status: number) => ({

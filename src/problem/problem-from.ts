@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BodyTooLarge, StoreUnavailable, UnstorableName } from '../store/store-errors.ts';
 import { CannotBeFolded } from './cannot-be-folded.ts';
 import { HttpProblem } from './http-problem.ts';
 import type { Problem, ProblemError } from './problem.ts';
@@ -46,6 +47,9 @@ export function problemFromInput(error: unknown): Problem | undefined {
   if (error instanceof InvalidInput) return problemFromZod(error.error, error);
   if (error instanceof z.core.$ZodError) return problemFromZod(error);
   if (error instanceof UnreadableJson) return plainProblem(400, error.message, error.errors);
+  if (error instanceof StoreUnavailable) return plainProblem(503, error.message);
+  if (error instanceof BodyTooLarge) return plainProblem(413, `${error.message}, so nothing was stored.`);
+  if (error instanceof UnstorableName) return plainProblem(400, error.message);
   if (error instanceof HttpProblem) return plainProblem(error.statusCode, error.message, error.errors);
   return undefined;
 }

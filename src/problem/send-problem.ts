@@ -1,4 +1,5 @@
 import type { FastifyReply } from 'fastify';
+import { StoreUnavailable } from '../store/store-errors.ts';
 import { HttpProblem } from './http-problem.ts';
 import { type Problem, problemMediaType } from './problem.ts';
 import { plainProblem, problemFromInput } from './problem-from.ts';
@@ -39,10 +40,17 @@ export function problemFrom(error: unknown): Problem {
   return plainProblem(500, 'The service failed, and has logged why.');
 }
 
+/** When to ask again while the store cannot do its work. */
+const storeRetrySeconds = 5;
+
 /** Answers with the problem for an error, and logs the errors that are the service's own. */
 export function sendProblem(reply: FastifyReply, error: unknown): FastifyReply {
   const problem = problemFrom(error);
   if (problem.status === 500) reply.log.error({ err: error }, 'a request failed');
+  if (error instanceof StoreUnavailable) {
+    reply.log.error({ err: error }, 'the store is unavailable');
+    reply.header('retry-after', String(storeRetrySeconds));
+  }
   const extra = problem.status === 500 ? { requestId: reply.request.id } : {};
   if (error instanceof HttpProblem) reply.headers(error.headers);
   // bytes, since text would have a charset added, which JSON media types do not have (RFC 8259 section 11)
