@@ -5,7 +5,8 @@ import Fastify, { type FastifyInstance } from 'fastify';
 import type { Config } from './config.ts';
 import { answerBrokenConnection } from './problem/broken-connection.ts';
 import { sendProblem } from './problem/send-problem.ts';
-import type { Clock } from './store/store.ts';
+import { openStore } from './store/open-store.ts';
+import type { Clock, Store } from './store/store.ts';
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -22,6 +23,8 @@ export interface AppOptions {
   readonly extend?: (app: FastifyInstance) => void | Promise<void>;
   /** The current time; default the machine's. */
   readonly clock?: Clock;
+  /** Where stored things are kept; default what the settings name. */
+  readonly store?: Store;
   /** Where log lines go; default standard output. */
   readonly logStream?: { write(line: string): void };
 }
@@ -32,6 +35,7 @@ export interface PluginOptions {
   readonly refuseUnderPressure: boolean;
   readonly mostHeapBytes: number;
   readonly clock: Clock;
+  readonly store: Store;
 }
 
 const folder = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
@@ -60,14 +64,24 @@ function trustedProxies(trust: Config['trustProxy']) {
 }
 
 /**
+ * Stands for the framework's own compilers of JSON Schema, which are then never loaded: the schemas plugin brings those
+ * that are used.
+ */
+function noCompiler(): never {
+  throw new Error('the schemas plugin is not there');
+}
+
+/**
  * The whole service, ready but not listening: plugins first, then the routes, whose URLs are their folders.
  * The same from source and compiled, since both folders are found from this file.
  */
 export async function buildApp(config: Config, options: AppOptions = {}): Promise<FastifyInstance> {
+  const clock = options.clock ?? (() => new Date());
   const app = Fastify({
     logger: logOptions(config, options.logStream),
     trustProxy: trustedProxies(config.trustProxy),
     bodyLimit: bodyLimitBytes,
+    schemaController: { compilersFactory: { buildValidator: noCompiler, buildSerializer: noCompiler } },
     requestTimeout: 15_000, // ms for a whole request to arrive
     connectionTimeout: 30_000, // ms without any traffic
     keepAliveTimeout: 10_000, // ms between requests
@@ -83,7 +97,8 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
       config,
       refuseUnderPressure: options.refuseUnderPressure ?? true,
       mostHeapBytes: options.mostHeapBytes ?? Math.floor(getHeapStatistics().heap_size_limit * 0.9),
-      clock: options.clock ?? (() => new Date()),
+      clock,
+      store: options.store ?? openStore(config, clock),
     } satisfies PluginOptions,
   });
   await options.extend?.(app);

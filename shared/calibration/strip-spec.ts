@@ -3,6 +3,7 @@ import { convention } from '../drawing/convention.ts';
 import { length, lengthBetween, withUnits } from '../lengths/length-schema.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import { namedOr } from '../spec/stored-name.ts';
 
 /** Default number of scores. */
 export const usualScores = 10;
@@ -25,7 +26,7 @@ export const stripSpec = withUnits({
   scores: z.int().min(fewestScores).max(40).optional().meta({
     description: 'Number of scores, default 10; with 8 or more the loss is large enough to measure.',
   }),
-  convention: convention.optional(),
+  convention: namedOr(convention, 'convention', '/v1/conventions').optional(),
 })
   .superRefine(({ length, scores = usualScores, measure }, context) => {
     const panels = scores + 1;

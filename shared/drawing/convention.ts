@@ -40,57 +40,52 @@ const closedLayer = z.strictObject({
     .meta({ description: 'Whether shapes are outlined or filled; default stroke.' }),
 });
 
-const noStoredNames = 'give the convention itself; this version knows no stored names';
-
 /** One user's way of drawing layers. Everything may be left out. */
 export const convention = z
-  .strictObject(
-    {
-      layers: z
-        .strictObject({
-          score: openLayer.optional().meta({ description: 'Both kinds of score.' }),
-          scoreValley: openLayer.optional().meta({ description: 'Valley scores; overrides `score`.' }),
-          scoreMountain: openLayer.optional().meta({ description: 'Mountain scores; overrides `score`.' }),
-          knockout: closedLayer.optional().meta({ description: 'Shapes cut out of the blank.' }),
-          cut: closedLayer.optional().meta({ description: 'The outline of the blank.' }),
-        })
-        .optional()
-        .meta({ description: 'How each kind of line is drawn.' }),
-      rootUnit: z
-        .enum(['mm', 'in', 'px'])
-        .optional()
-        .meta({ description: 'Unit of the drawing’s width and height; a px is 1/96 in. Default mm.' }),
-      userUnit: z
-        .enum(['mm', '1/96 in', '1/72 in'])
-        .optional()
-        .meta({ description: 'What the number 1 inside the drawing means. Default mm.' }),
-      outline: z.enum(['auto', 'always', 'never']).optional().meta({
-        description:
-          'Whether the blank’s outline is cut. `auto` (the default) leaves it out where the sheet’s own edges serve. Mitred corners are always cut.',
-      }),
-      score: z
-        .strictObject({
-          as: z.enum(['crease', 'perforation']).optional().meta({
-            description: 'Default crease. A perforation is drawn cut by cut, always with a continuous line.',
-          }),
-          inset: lengthOrZero.optional().meta({
-            description:
-              'How far each score stops short of the paper’s edge, but never more than a third of the way to the next score; default 0.',
-          }),
-          cut: dash.optional().meta({ description: 'Length of a cut in a perforation; default 1.5 mm.' }),
-          tie: dash
-            .optional()
-            .meta({ description: 'Paper left between two cuts of a perforation; default 1.5 mm.' }),
-        })
-        .optional()
-        .meta({ description: 'What scores are made of, and how near they come to the edges.' }),
-      sheetLies: z.enum(['inside-up', 'outside-up']).optional().meta({
-        description:
-          'How the sheet lies under the tool. `inside-up` is the default; `outside-up` mirrors the whole drawing.',
-      }),
-    },
-    { error: ({ input }) => (typeof input === 'string' ? noStoredNames : undefined) },
-  )
+  .strictObject({
+    layers: z
+      .strictObject({
+        score: openLayer.optional().meta({ description: 'Both kinds of score.' }),
+        scoreValley: openLayer.optional().meta({ description: 'Valley scores; overrides `score`.' }),
+        scoreMountain: openLayer.optional().meta({ description: 'Mountain scores; overrides `score`.' }),
+        knockout: closedLayer.optional().meta({ description: 'Shapes cut out of the blank.' }),
+        cut: closedLayer.optional().meta({ description: 'The outline of the blank.' }),
+      })
+      .optional()
+      .meta({ description: 'How each kind of line is drawn.' }),
+    rootUnit: z
+      .enum(['mm', 'in', 'px'])
+      .optional()
+      .meta({ description: 'Unit of the drawing’s width and height; a px is 1/96 in. Default mm.' }),
+    userUnit: z
+      .enum(['mm', '1/96 in', '1/72 in'])
+      .optional()
+      .meta({ description: 'What the number 1 inside the drawing means. Default mm.' }),
+    outline: z.enum(['auto', 'always', 'never']).optional().meta({
+      description:
+        'Whether the blank’s outline is cut. `auto` (the default) leaves it out where the sheet’s own edges serve. Mitred corners are always cut.',
+    }),
+    score: z
+      .strictObject({
+        as: z.enum(['crease', 'perforation']).optional().meta({
+          description: 'Default crease. A perforation is drawn cut by cut, always with a continuous line.',
+        }),
+        inset: lengthOrZero.optional().meta({
+          description:
+            'How far each score stops short of the paper’s edge, but never more than a third of the way to the next score; default 0.',
+        }),
+        cut: dash.optional().meta({ description: 'Length of a cut in a perforation; default 1.5 mm.' }),
+        tie: dash
+          .optional()
+          .meta({ description: 'Paper left between two cuts of a perforation; default 1.5 mm.' }),
+      })
+      .optional()
+      .meta({ description: 'What scores are made of, and how near they come to the edges.' }),
+    sheetLies: z.enum(['inside-up', 'outside-up']).optional().meta({
+      description:
+        'How the sheet lies under the tool. `inside-up` is the default; `outside-up` mirrors the whole drawing.',
+    }),
+  })
   .meta({ id: 'Convention', description: 'How the layers are drawn for one machine.' });
 
 /** A convention with its lengths settled. */

@@ -83,9 +83,13 @@ export const lengthBetween = (least: Nm, most: Nm) =>
     description: `${lengthText} From ${inMm(least)} mm to ${inMm(most)} mm.`,
   });
 
+const addUnit = 'add one, as in "130 mm" or "5 1/8 in"';
+
 interface Settling {
   readonly units: UnitName | undefined;
   readonly seen: { inch: boolean; metric: boolean };
+  /** What mends a length without a unit. */
+  readonly addUnit: string;
   readonly fail: (path: (string | number)[], message: string, remedy: string) => void;
 }
 
@@ -93,11 +97,7 @@ function settleLength(length: PendingLength, path: (string | number)[], to: Sett
   const own = typeof length.written === 'number' ? undefined : length.written.unit;
   const unit = own ?? to.units;
   if (unit === undefined) {
-    to.fail(
-      path,
-      'the length has no unit',
-      'add one, as in "130 mm" or "5 1/8 in", or set "units" for the whole spec',
-    );
+    to.fail(path, 'the length has no unit', to.addUnit);
     return 0;
   }
   to.seen[unit === 'in' ? 'inch' : 'metric'] = true;
@@ -153,6 +153,7 @@ export function withUnits<Shape extends z.core.$ZodLooseShape>(
     const settled = settle(value, [], {
       units,
       seen,
+      addUnit: `${addUnit}, or set "units" for the whole spec`,
       fail: (path, message, remedy) =>
         context.addIssue({ code: 'custom', path, message, params: { remedy }, input: value }),
     });
@@ -163,3 +164,19 @@ export function withUnits<Shape extends z.core.$ZodLooseShape>(
     };
   });
 }
+
+/** A value that stands alone, so that each of its lengths has to name its unit. Reading it settles them to nanometres. */
+export const withOwnUnits = <Schema extends z.core.$ZodType>(schema: Schema) =>
+  z.pipe(
+    schema,
+    z.transform((value: z.output<Schema>, context) => {
+      const seen = { inch: false, metric: false };
+      return settle(value, [], {
+        units: undefined,
+        seen,
+        addUnit,
+        fail: (path, message, remedy) =>
+          context.issues.push({ code: 'custom', path, message, params: { remedy }, input: value }),
+      }) as Settled<z.output<Schema>>;
+    }),
+  );

@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { contents, rectangle } from '../contents/contents-schema.ts';
 import { convention } from '../drawing/convention.ts';
+import { knockout, MOST_KNOCKOUTS } from '../knockouts/knockout-spec.ts';
+import { knockoutLimits } from '../knockouts/limits.ts';
 import { length, lengthBetween, lengthOrZero, type Measure } from '../lengths/length-schema.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { paperThickness } from '../paper/paper-thickness.ts';
 import { sizeById } from '../sizes/catalogue.ts';
+import { namedOr } from './stored-name.ts';
 
-const sheet = rectangle('sheet', {
+const sheetMembers = {
   name: z.string().min(1).max(80).optional().meta({ description: 'What the owner calls this paper.' }),
   ...paperThickness,
   oneWay: z
@@ -24,13 +27,34 @@ const sheet = rectangle('sheet', {
   turned: z.boolean().optional().meta({
     description: 'Whether the sheet is used turned by a quarter. Default: whichever serves better.',
   }),
-}).meta({ id: 'Sheet', description: 'Paper to make folders from, by a published size or measured.' });
+};
 
-const cutter = z
+/** A sheet by a published size or measured, with more members. */
+export const sheetOf = <Shape extends z.core.$ZodLooseShape>(more: Shape) =>
+  rectangle('sheet', { ...sheetMembers, ...more });
+
+const sheet = sheetOf({}).meta({
+  id: 'Sheet',
+  description: 'Paper to make folders from, by a published size or measured.',
+});
+
+const namedSheet = namedOr(sheet, 'paper', '/v1/stock');
+
+export const cutter = z
   .strictObject({
     width: length,
     height: length,
     margin: lengthOrZero.optional().meta({ description: 'Kept free on every side; default 0.' }),
+    kerf: lengthBetween(0, mm(2)).optional().meta({
+      description:
+        'Width of paper that the tool takes away, as a laser does: outlines are drawn outward and openings inward by half of it. Default 0.',
+    }),
+    leastCornerRadius: lengthBetween(0, mm(10)).optional().meta({
+      description: 'The tool tears sharper corners than this: a plan tells of them. Default: none are told.',
+    }),
+    roundCorners: z.boolean().optional().meta({
+      description: 'Whether knockouts are drawn with corners rounded to `leastCornerRadius`. Default false.',
+    }),
   })
   .meta({ id: 'Cutter', description: 'The largest piece that the machine can work on.' });
 
@@ -38,7 +62,7 @@ const cutter = z
 export const commonShape = {
   contents: contents.optional(),
   stock: z
-    .union([sheet, z.array(sheet).min(1).max(24)], {
+    .union([namedSheet, z.array(namedSheet).min(1).max(24)], {
       error: 'stock is one sheet or a list of 1 to 24 sheets',
     })
     .optional()
@@ -46,7 +70,7 @@ export const commonShape = {
       description:
         'The paper to use, or several to choose from. Default: the smallest published sheet that serves.',
     }),
-  cutter: cutter.optional(),
+  cutter: namedOr(cutter, 'cutter', '/v1/cutters').optional(),
   grid: z
     .union([z.literal('none'), lengthBetween(mm(0.1), mm(50))])
     .optional()
@@ -72,10 +96,11 @@ export const commonShape = {
       description:
         'Play that is left: along the pocket’s closed direction (default 3 mm, and the stack’s thickness is added), across from spine to mouth (6 mm), and on the spine (1 mm).',
     }),
-  knockouts: z.array(z.never(), { error: 'this version draws no knockouts' }).max(0).optional().meta({
-    description: 'Shapes to cut out of the blank: none are drawn by this version, so the list is empty.',
+  knockouts: z.array(knockout).max(MOST_KNOCKOUTS).optional().meta({
+    description: 'What is cut out of the finished folder. Knockouts that overlap become one opening.',
   }),
-  convention: convention.optional(),
+  knockoutLimits: knockoutLimits.optional(),
+  convention: namedOr(convention, 'convention', '/v1/conventions').optional(),
 };
 
 /** The measure of a spec that names sizes and writes no length: inch when all of them are defined in inches. */

@@ -9,6 +9,8 @@ export interface Example {
   readonly body?: Json;
   /** Values of the parameters, in the path or in the query. */
   readonly parameters?: Readonly<Record<string, string>>;
+  /** Request headers beside the content type. */
+  readonly headers?: Readonly<Record<string, string>>;
   /**
    * How much of the reply is shown; default all of it. An excerpt has the first entries of every long list. With
    * `none` the reply is a 200.

@@ -8,6 +8,7 @@ import {
   ownStock,
   sheetTooSmall,
 } from './example-specs.ts';
+import { storedExamples } from './stored-examples.ts';
 
 const unseen = { show: 'none' } as const;
 const excerpt = { show: 'excerpt' } as const;
@@ -74,6 +75,7 @@ export const examples: Examples = {
     },
   ],
   ...calibrationExamples,
+  ...storedExamples,
   listStyles: [{ name: 'styles', summary: 'Every way of folding' }],
   listSizes: [{ name: 'sizes', summary: 'The published sizes', show: 'excerpt' }],
   explainProblem: [
@@ -90,4 +92,5 @@ export const examples: Examples = {
   ],
   getHealth: [{ name: 'well', summary: 'Ready for work' }],
   getLiveness: [{ name: 'well', summary: 'Running' }],
+  getMetrics: [{ name: 'scrape', summary: 'What the service has counted so far', show: 'none' }],
 };

@@ -3,16 +3,25 @@ import type { Example, Examples, Replies, Reply } from './example.ts';
 import { excerpt } from './excerpt.ts';
 import { type Contract, isObject, type Json, objectAt } from './json.ts';
 
+export const methods = ['GET', 'POST', 'PUT', 'DELETE'] as const;
+
 interface Place {
-  readonly method: 'GET' | 'POST';
+  readonly method: (typeof methods)[number];
   readonly url: string;
+}
+
+/** The method of an operation by its member of a path, as in `get`. */
+export function methodOf(member: string): Place['method'] {
+  const method = methods.find((each) => each.toLowerCase() === member);
+  if (!method) throw new Error(`the examples cannot ask for ${member}`);
+  return method;
 }
 
 /** Where each operation answers, by its id. */
 function placesOf(document: Contract): ReadonlyMap<string, Place> {
   const places = Object.entries(objectAt(document, 'paths')).flatMap(([url, item]) =>
     Object.entries(isObject(item) ? item : {}).map(([method, operation]) => {
-      const place: Place = { method: method === 'post' ? 'POST' : 'GET', url };
+      const place: Place = { method: methodOf(method), url };
       return [String(isObject(operation) ? operation.operationId : ''), place] as const;
     }),
   );
@@ -27,32 +36,48 @@ export function filledUrl(path: string, values: Readonly<Record<string, string>>
   return query.size === 0 ? filled : `${filled}?${query}`;
 }
 
+const jsonType = { 'content-type': 'application/json' };
+
 async function replyTo(app: FastifyInstance, place: Place, example: Example): Promise<Reply> {
   const answer = await app.inject({
     method: place.method,
     url: filledUrl(place.url, example.parameters),
-    ...(example.body === undefined
-      ? {}
-      : { headers: { 'content-type': 'application/json' }, payload: JSON.stringify(example.body) }),
+    headers: { ...(example.body === undefined ? {} : jsonType), ...example.headers },
+    ...(example.body === undefined ? {} : { payload: JSON.stringify(example.body) }),
   });
-  const [mediaType = ''] = String(answer.headers['content-type']).split(';', 1);
+  const [mediaType = ''] = String(answer.headers['content-type'] ?? '').split(';', 1);
+  // an empty reply has no media type, and nothing to show
   const value: Json = /[/+]json$/.test(mediaType) ? answer.json() : answer.body;
   return { status: answer.statusCode, mediaType, value: example.show === 'excerpt' ? excerpt(value) : value };
 }
 
+/** Whether a request may leave the store changed; specs are posted only to be planned and drawn. */
+export const changesStore = ({ method, url }: { readonly method: string; readonly url: string }): boolean =>
+  method === 'PUT' ||
+  method === 'DELETE' ||
+  (method === 'POST' && !/^\/v1\/(?:folders|calibration|shared)\//.test(url));
+
 /**
  * What the app answers to every example that shows its reply.
+ * @param reset puts stored things back to where each example finds them
  * @throws Error for examples of an operation that the document does not have
  */
-export async function runExamples(app: FastifyInstance, examples: Examples): Promise<Replies> {
+export async function runExamples(
+  app: FastifyInstance,
+  examples: Examples,
+  reset: () => Promise<void>,
+): Promise<Replies> {
   const places = placesOf(app.contract());
   const replies: Record<string, Record<string, Reply>> = {};
   for (const [operationId, own] of Object.entries(examples)) {
     const place = places.get(operationId);
     if (!place) throw new Error(`there are examples of ${operationId}, which is no operation`);
     const answers: Record<string, Reply> = {};
-    for (const example of own)
-      if (example.show !== 'none') answers[example.name] = await replyTo(app, place, example);
+    for (const example of own) {
+      if (example.show === 'none') continue;
+      answers[example.name] = await replyTo(app, place, example);
+      if (changesStore(place)) await reset();
+    }
     replies[operationId] = answers;
   }
   return replies;

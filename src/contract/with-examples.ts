@@ -12,11 +12,12 @@ const requestExamples = (examples: readonly Example[]): Named =>
     body === undefined ? [] : [[name, { summary, value: body }]],
   );
 
-/** Values of one parameter. */
-const parameterExamples = (examples: readonly Example[], parameter: string): Named =>
-  examples.flatMap(({ name, summary, parameters }) => {
-    const value = parameters?.[parameter];
-    return value === undefined ? [] : [[name, { summary, value }]];
+/** Values of one parameter, which may be a header. */
+const parameterExamples = (examples: readonly Example[], { name: parameter, schema }: JsonObject): Named =>
+  examples.flatMap(({ name, summary, parameters, headers }) => {
+    const value = parameters?.[String(parameter)] ?? headers?.[String(parameter)];
+    const isNumber = isObject(schema) && schema.type === 'integer';
+    return value === undefined ? [] : [[name, { summary, value: isNumber ? Number(value) : value }]];
   });
 
 /** Replies with one status and media type. */
@@ -53,9 +54,7 @@ const changed = (object: JsonObject, changes: Readonly<Record<string, (value: Js
 
 const withParameters = (parameters: Json, own: readonly Example[]): Json =>
   Array.isArray(parameters)
-    ? parameters.map((each: Json) =>
-        isObject(each) ? withNamed(each, parameterExamples(own, String(each.name))) : each,
-      )
+    ? parameters.map((each: Json) => (isObject(each) ? withNamed(each, parameterExamples(own, each)) : each))
     : parameters;
 
 function operationWithExamples(operation: JsonObject, examples: Examples, replies: Replies): JsonObject {

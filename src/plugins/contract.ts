@@ -35,6 +35,8 @@ const tags = [
   { name: 'folders', description: 'One folder: its plan and its drawing.' },
   { name: 'calibration', description: 'What a fold takes from a panel: a strip to fold and measure.' },
   { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
+  { name: 'kept', description: 'What you keep by name: conventions, cutters, papers and designs.' },
+  { name: 'shared', description: 'A design for whoever has a link to it.' },
   { name: 'service', description: 'The service itself.' },
 ];
 

@@ -1,5 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 import fp from 'fastify-plugin';
+import { CannotBeFolded } from '../problem/cannot-be-folded.ts';
 import { HttpProblem } from '../problem/http-problem.ts';
 import { sendProblem } from '../problem/send-problem.ts';
 
@@ -35,7 +36,9 @@ export default fp(
     app.addHook('onRoute', ({ method, url }) => {
       if (url !== '/*') routes.push({ methods: [method].flat(), pattern: urlPattern(url) });
     });
-    app.setErrorHandler((error, _request, reply) => sendProblem(reply, error));
+    app.setErrorHandler((error, { spec }, reply) =>
+      sendProblem(reply, error instanceof CannotBeFolded ? error.forSpec(spec) : error),
+    );
     // counted like any request, or guessing URLs would be free
     const counted = app.hasDecorator('rateLimit') ? { preHandler: app.rateLimit() } : {};
     app.setNotFoundHandler(counted, (request, reply) => sendProblem(reply, notFound(request, routes)));

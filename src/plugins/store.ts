@@ -1,6 +1,5 @@
 import fp from 'fastify-plugin';
 import type { PluginOptions } from '../app.ts';
-import { openStore } from '../store/open-store.ts';
 import type { Clock, Store } from '../store/store.ts';
 
 declare module 'fastify' {
@@ -13,8 +12,7 @@ declare module 'fastify' {
 
 /** The store that the settings name, closed with the service. */
 export default fp<PluginOptions>(
-  async (app, { config, clock }) => {
-    const store = openStore(config, clock);
+  async (app, { store, clock }) => {
     app.decorate('store', store);
     app.decorate('clock', clock);
     app.addHook('onClose', () => store.close());

@@ -1,3 +1,4 @@
+import { isProposal, type SpeltSpec, spellOut } from '../resources/spell-out.ts';
 import type { ProblemError } from './problem.ts';
 
 /** Why a spec has no folder, as data. */
@@ -19,5 +20,15 @@ export class CannotBeFolded extends Error {
   constructor(refusal: Refusal) {
     super(refusal.message);
     this.refusal = refusal;
+  }
+
+  /** The same, with remedies that can be applied to a spec that names what is kept. */
+  forSpec(spec: SpeltSpec | undefined): CannotBeFolded {
+    if (!spec) return this;
+    const { remedies } = this.refusal;
+    return new CannotBeFolded({
+      ...this.refusal,
+      remedies: remedies.map((each) => (isProposal(each) ? spellOut([each], spec)[0] : each)),
+    });
   }
 }

@@ -1,5 +1,5 @@
-import { STATUS_CODES } from 'node:http';
 import { cannotBeFoldedReply, problemMediaType, problemReply } from './problem.ts';
+import { statusPhrase } from './status-phrase.ts';
 
 const meanings: Readonly<Record<number, string>> = {
   400: 'The request is malformed, or its schema refuses it.',
@@ -18,7 +18,7 @@ const meanings: Readonly<Record<number, string>> = {
 };
 
 const replyFor = (status: number) => ({
-  description: meanings[status] ?? STATUS_CODES[status] ?? 'Error',
+  description: meanings[status] ?? statusPhrase(status) ?? 'Error',
   content: { [problemMediaType]: { schema: status === 422 ? cannotBeFoldedReply : problemReply } },
 });
 

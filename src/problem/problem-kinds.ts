@@ -1,4 +1,4 @@
-import { STATUS_CODES } from 'node:http';
+import { statusPhrase } from './status-phrase.ts';
 
 export interface ProblemKind {
   readonly status: number;
@@ -38,5 +38,5 @@ export function ownKind(name: ProblemName) {
 
 /** The same for a plain HTTP error, whose title is the status phrase (RFC 9457 section 4.2.1). */
 export function plainKind(status: number) {
-  return { type: 'about:blank', title: STATUS_CODES[status] ?? 'Error', status };
+  return { type: 'about:blank', title: statusPhrase(status) ?? 'Error', status };
 }

@@ -13,7 +13,8 @@ export const designKey = (owner: string, name: string): Key => ({ owner, kind: '
  */
 const hashOf = (secret: string) => createHash('sha256').update(secret).digest('hex');
 
-export const newShare = (): NewShare => ({
+/** A new link with a secret of 256 random bits. */
+export const randomShare = (): NewShare => ({
   id: randomBytes(9).toString('base64url'),
   secret: randomBytes(32).toString('base64url'),
 });

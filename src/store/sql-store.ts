@@ -7,14 +7,19 @@ import { putItem, writeBody } from './put-item.ts';
 import { removeItem } from './remove-item.ts';
 import { revisionsOf, storedFrom } from './rows.ts';
 import type { Runner } from './runner.ts';
-import { addShare, designKey, listShares, newShare, readShared, removeShare, timeFrom } from './shares.ts';
-import type { Clock, Store } from './store.ts';
+import { addShare, designKey, listShares, readShared, removeShare, timeFrom } from './shares.ts';
+import type { Clock, NewShare, Store } from './store.ts';
 
 /** Bounds of PostgreSQL's `integer`, in which versions are kept. */
 const isVersion = (version: number) => Number.isInteger(version) && version > 0 && version < 2 ** 31;
 
 /** The store on SQL, the same for every database that the runner may hold. */
-export function createSqlStore(runner: Runner, clock: Clock, limits: Limits): Store {
+export function createSqlStore(
+  runner: Runner,
+  clock: Clock,
+  limits: Limits,
+  newShare: () => NewShare,
+): Store {
   const now = () => clock().toISOString();
 
   return Object.freeze<Store>({

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { methodOf } from '../../src/contract/run-examples.ts';
 
 interface NamedExample {
   readonly summary?: string;
@@ -31,17 +32,13 @@ export interface Document {
 
 export interface Place {
   readonly path: string;
-  readonly method: 'GET' | 'POST';
+  readonly method: ReturnType<typeof methodOf>;
   readonly operation: Operation;
 }
 
 export const operationsOf = ({ paths }: Document): readonly Place[] =>
   Object.entries(paths).flatMap(([path, methods]) =>
-    Object.entries(methods).map(([method, operation]) => {
-      const upper = method.toUpperCase();
-      if (upper !== 'GET' && upper !== 'POST') throw new Error(`${method} ${path}: write a case for it`);
-      return { path, method: upper, operation } as const;
-    }),
+    Object.entries(methods).map(([method, operation]) => ({ path, method: methodOf(method), operation })),
   );
 
 export const committedContract = () =>

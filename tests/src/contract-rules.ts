@@ -14,9 +14,10 @@ const foldsSpecs = ({ operation }: Place): boolean =>
 function neededReplies(place: Place): readonly string[] {
   const never = neverAnswered[place.operation.operationId ?? ''] ?? [];
   return [
-    '200',
+    place.method === 'DELETE' ? '204' : place.operation.responses['201'] ? '201' : '200',
     ...['429', '503'].filter((status) => !never.includes(status)),
-    ...(place.method === 'POST' ? ['400', '413', '415'] : []),
+    ...(place.operation.requestBody ? ['400', '413', '415'] : []),
+    ...(place.operation.parameters?.some(({ name }) => name === 'if-match') ? ['412'] : []),
     ...(place.operation.parameters ? ['400'] : []),
     ...(foldsSpecs(place) ? ['422'] : []),
   ];

@@ -169,7 +169,9 @@ describe('the examples', () => {
 
   test('of an operation that is not there stop the writing', async () => {
     const app = await build();
-    await expect(runExamples(app, { askTide: [low] })).rejects.toThrow('askTide, which is no operation');
+    await expect(runExamples(app, { askTide: [low] }, async () => undefined)).rejects.toThrow(
+      'askTide, which is no operation',
+    );
   });
 
   test('that are excerpts keep short lists whole and the first three of long ones, at any depth', () => {

@@ -2,6 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import formats from 'ajv-formats';
 import type { FastifyInstance } from 'fastify';
+import { changesStore } from '../../src/contract/run-examples.ts';
 import { type Document, operationsOf, type Parameter, type Place } from './contract-document.ts';
 
 const validators = new WeakMap<object, ValidateFunction>();
@@ -25,7 +26,8 @@ export interface ContractExample {
   readonly name: string;
   readonly body?: unknown;
   readonly url: string;
-  /** A reply that is not shown is a 200. */
+  readonly headers: Readonly<Record<string, string>>;
+  /** A reply that is not shown is the operation's first success. */
   readonly status: string;
   readonly shown?: { readonly mediaType: string; readonly summary: string; readonly value: unknown };
 }
@@ -40,7 +42,7 @@ function shownReply({ operation }: Place, name: string) {
         : [];
     }),
   );
-  return found[0] ?? { status: '200' };
+  return found[0] ?? { status: Object.keys(operation.responses).toSorted()[0] ?? '' };
 }
 
 /** The URL of an operation with a value for each parameter that has one. */
@@ -52,8 +54,13 @@ export function urlWith(
     const value = giving(parameter);
     return value === undefined ? [] : [{ ...parameter, value: String(value) }];
   });
-  const filled = values.reduce((url, { name, value }) => url.replace(`{${name}}`, value), path);
-  const query = values.filter((each) => each.in === 'query').map(({ name, value }) => `${name}=${value}`);
+  const filled = values.reduce(
+    (url, { name, value }) => url.replace(`{${name}}`, encodeURIComponent(value)),
+    path,
+  );
+  const query = values
+    .filter((each) => each.in === 'query')
+    .map(({ name, value }) => `${name}=${encodeURIComponent(value)}`);
   return query.length === 0 ? filled : `${filled}?${query.join('&')}`;
 }
 
@@ -62,11 +69,17 @@ export function examplesOf(place: Place): readonly ContractExample[] {
   const { requestBody, parameters, responses } = place.operation;
   const source = requestBody
     ? requestBody.content['application/json']
-    : (parameters?.[0] ?? Object.values(responses['200']?.content ?? {})[0]);
+    : (parameters?.find((each) => each.examples) ?? Object.values(responses['200']?.content ?? {})[0]);
   return Object.entries(source?.examples ?? {}).map(([name, { value }]) => ({
     name,
     ...(requestBody ? { body: value } : {}),
     url: urlWith(place, (parameter) => parameter.examples?.[name]?.value),
+    headers: Object.fromEntries(
+      (parameters ?? []).flatMap((parameter) => {
+        const header = parameter.in === 'header' ? parameter.examples?.[name]?.value : undefined;
+        return header === undefined ? [] : [[parameter.name, String(header)]];
+      }),
+    ),
     ...shownReply(place, name),
   }));
 }
@@ -93,14 +106,21 @@ async function faultsOf(
   example: ContractExample,
 ): Promise<readonly string[]> {
   const { method, operation } = place;
-  const { body, url, shown, status } = example;
+  const { body, url, headers, shown, status } = example;
   const request = operation.requestBody?.content['application/json'];
   if (request && !validatorFor(request.schema, document)(body)) return ['the schema refuses the request'];
 
-  const reply = await app.inject({ method, url, ...(body === undefined ? {} : { payload: body as object }) });
+  const reply = await app.inject({
+    method,
+    url,
+    headers,
+    ...(body === undefined ? {} : { payload: body as object }),
+  });
   if (String(reply.statusCode) !== status) return [`answers ${reply.statusCode}, not ${status}`];
+  const contents = operation.responses[status]?.content;
+  if (!contents && reply.body === '') return [];
   const [mediaType = ''] = String(reply.headers['content-type']).split(';', 1);
-  const documented = operation.responses[status]?.content?.[mediaType];
+  const documented = contents?.[mediaType];
   if (!documented) return [`answers with ${mediaType}, which is not documented`];
 
   const value: unknown = mediaType.endsWith('json') ? reply.json() : reply.body;
@@ -114,12 +134,21 @@ async function faultsOf(
   return same ? [] : ['shows another reply than it gets; if that is right, run: npm run openapi'];
 }
 
-/** Runs every example of a document; one line for each that is not answered as the document says. */
-export async function unlikeContract(app: FastifyInstance, document: Document): Promise<readonly string[]> {
+/**
+ * Runs every example of a document; one line for each that is not answered as the document says.
+ * @param reset puts what is stored back to where each example finds it
+ */
+export async function unlikeContract(
+  app: FastifyInstance,
+  document: Document,
+  reset: () => Promise<void> = async () => undefined,
+): Promise<readonly string[]> {
   const faults: string[] = [];
   for (const place of operationsOf(document))
-    for (const example of examplesOf(place))
+    for (const example of examplesOf(place)) {
       for (const fault of await faultsOf(app, document, place, example))
         faults.push(`${place.method} ${place.path}, ${example.name}: ${fault}`);
+      if (changesStore({ method: place.method, url: place.path })) await reset();
+    }
   return faults;
 }

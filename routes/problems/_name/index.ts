@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
+import { noQuery } from '../../../src/no-query.ts';
 import { errorReplies } from '../../../src/problem/error-replies.ts';
 import { problemKinds, problemNames } from '../../../src/problem/problem-kinds.ts';
 
@@ -14,11 +15,13 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().get(
     '/',
     {
+      config: { needs: 'nothing' },
       schema: {
         operationId: 'explainProblem',
         tags: ['service'],
         summary: 'What a kind of problem means',
         params,
+        querystring: noQuery,
         response: {
           200: { description: 'The explanation.', content: { 'text/plain': { schema: explanation } } },
           ...errorReplies(400),

@@ -10,6 +10,7 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
+      preValidation: app.replaceStoredNames,
       schema: {
         operationId: 'foldFolder',
         tags: ['folders'],

@@ -5,11 +5,13 @@ import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { planFolder } from '../../../../src/folders/plan-folder.ts';
 import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
+import { spellOut } from '../../../../src/resources/spell-out.ts';
 
 export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
+      preValidation: app.replaceStoredNames,
       schema: {
         operationId: 'planFolder',
         tags: ['folders'],
@@ -21,6 +23,9 @@ export default (async (app) => {
         response: { 200: planReply, ...bodyErrorReplies(412, 422) },
       },
     },
-    async (request) => planFolder(request.body),
+    async (request) => {
+      const plan = planFolder(request.body);
+      return { ...plan, alternatives: spellOut(plan.alternatives, request.spec) };
+    },
   );
 }) satisfies FastifyPluginAsync;

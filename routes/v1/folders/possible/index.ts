@@ -11,6 +11,7 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
+      preValidation: app.replaceStoredNames,
       schema: {
         operationId: 'possibleFolders',
         tags: ['folders'],

@@ -13,7 +13,7 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
-      preValidation: replies.recall,
+      preValidation: [app.replaceStoredNames, replies.recall],
       schema: {
         operationId: 'drawFolder',
         tags: ['folders'],

@@ -16,6 +16,7 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().post(
     '/',
     {
+      preValidation: app.replaceStoredNames,
       schema: {
         operationId: 'viewFolder',
         tags: ['folders'],

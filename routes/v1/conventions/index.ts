@@ -1,0 +1,3 @@
+import { listKept } from '../../../src/resources/list-kept.ts';
+
+export default listKept('conventions');

@@ -1,0 +1,3 @@
+import { oneKept } from '../../../../src/resources/one-kept.ts';
+
+export default oneKept('cutters');

@@ -1,0 +1,32 @@
+import { z } from 'zod';
+
+const expires = z.iso
+  .datetime({ offset: true, error: 'a time is written as in 2027-03-31T18:00:00Z' })
+  .meta({ description: 'From this moment on the link gives nothing.', format: 'date-time' });
+
+/** What a new link to a design is asked for with. */
+export const shareRequest = z
+  .strictObject({ expires: expires.optional() })
+  .meta({ id: 'ShareRequest', title: 'A link to a design' });
+
+const known = {
+  id: z.string().meta({ description: 'Revokes the link.' }),
+  created: z.string().meta({ format: 'date-time' }),
+  expires: z.string().optional().meta({ format: 'date-time' }),
+};
+
+/** A link as its owner sees it later: its secret is not kept. */
+export const shareEntry = z.strictObject(known).meta({ id: 'Share' });
+
+export const shareList = z.strictObject({ items: z.array(shareEntry) });
+
+/** A new link, the only time that its secret is shown. */
+export const newShare = z
+  .strictObject({
+    ...known,
+    secret: z.string().meta({ description: 'Shown this once. Whoever has it can read the design.' }),
+    href: z
+      .string()
+      .meta({ description: 'Where the design is read, without a sign-in.', format: 'uri-reference' }),
+  })
+  .meta({ id: 'NewShare' });
