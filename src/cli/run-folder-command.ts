@@ -1,3 +1,4 @@
+import { InvalidConfig } from '../config.ts';
 import { problemFromInput } from '../problem/problem-from.ts';
 import { problemText } from '../problem/problem-text.ts';
 import type { FolderCommand } from './folder-commands.ts';
@@ -13,7 +14,10 @@ async function makeFile(
   output: string,
   options: Readonly<Record<string, string>>,
 ): Promise<void> {
-  const made = await command.run(await readSpecFile(specFile), options);
+  const spec = await readSpecFile(specFile);
+  // loads the schemas, which help texts do without
+  const { speltSpec } = await import('./spelt-spec.ts');
+  const made = await command.run(await speltSpec(spec), options);
   if (output === standardStream) return writeToStandardOutput(made);
   await writeWhole(output, made).catch((error: unknown) => {
     throw fileTrouble('write', output, error);
@@ -41,7 +45,7 @@ export async function runFolderCommand(
       report(`${specFile === standardStream ? '' : `${specFile}: `}${problemText(problem)}`);
       return 2;
     }
-    if (!(error instanceof CommandFailed)) throw error;
+    if (!(error instanceof CommandFailed || error instanceof InvalidConfig)) throw error;
     report(`${error.message}\n`);
     return 1;
   }

@@ -6,6 +6,7 @@ import { problemFromInput } from '../../problem/problem-from.ts';
 import { problemText } from '../../problem/problem-text.ts';
 import { readWith } from '../../problem/read-with.ts';
 import { CommandFailed, fileTrouble, mostSpecBytes, specFromBytes, tooLarge } from '../read-spec.ts';
+import { speltSpec } from '../spelt-spec.ts';
 import { writeWhole } from '../write-output.ts';
 import { drawingName, inOneLine, problemName } from './file-names.ts';
 import { isAsSeen, type SpecFile, type SpecGroup } from './look.ts';
@@ -60,10 +61,11 @@ async function bytesOf(folder: string, { name, size, trouble }: SpecFile): Promi
 
 async function svgFrom(name: string, bytes: Uint8Array): Promise<string> {
   try {
-    return svgOfFolder(readWith(folderSpec, await specFromBytes(name, bytes)));
+    return svgOfFolder(readWith(folderSpec, await speltSpec(await specFromBytes(name, bytes))));
   } catch (error) {
     const problem = problemFromInput(error);
     if (problem) throw new NoDrawing({ line: problem.detail, text: problemText(problem), retry: 'never' });
+    if (error instanceof CommandFailed) throw new NoDrawing(reason(error.message, 'later'));
     // a fault of hemfold's own; it must not stop the work on all other files
     const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
     throw new NoDrawing({

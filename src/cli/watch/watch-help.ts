@@ -9,4 +9,7 @@ own contents. Where your own card.svg is in the way, it stays and card.problem.t
 drawing stays. A spec is drawn when it is new, has changed, is newer than its drawing, or had none at the start;
 to draw it again, save it again. A drawing that you move elsewhere comes back at the next start only.
 
+A spec may name a convention, cutter or paper that is kept in the store of DATA_DIR or DATABASE_URL, and the
+starting conventions. When what it names changes, save the spec again to have it drawn anew.
+
 Measure a first piece before you cut a good sheet. Blades and lasers hurt: never leave a machine alone while it runs.`;
