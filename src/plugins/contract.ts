@@ -8,6 +8,7 @@ import exampleReplies from '../contract/example-replies.json' with { type: 'json
 import { examples } from '../contract/examples.ts';
 import { inOrder } from '../contract/in-order.ts';
 import type { Contract } from '../contract/json.ts';
+import { withKeptReplies } from '../contract/kept-replies.ts';
 import { withoutSingleChoices } from '../contract/single-choices.ts';
 import { withExamples } from '../contract/with-examples.ts';
 import { hemfoldVersion } from '../version.ts';
@@ -41,7 +42,7 @@ const tags = [
 ];
 
 const contractOf = (document: object, replies: Replies): Contract =>
-  withExamples(describeReplies(withoutSingleChoices(inOrder(document))), examples, replies);
+  withExamples(withKeptReplies(describeReplies(withoutSingleChoices(inOrder(document)))), examples, replies);
 
 /**
  * The OpenAPI 3.1 document, from the routes' own schemas, and its pages at /docs. A route without tags stays out.
