@@ -6,6 +6,7 @@ import { halfOpenScene } from './half-open-scene.ts';
 import { page, type Row } from './page.ts';
 import { scaleOf, sizeOf } from './page-notes.ts';
 import type { Picture, Scene } from './picture.ts';
+import { sheetScene } from './sheet-scene.ts';
 import { stepScenes } from './step-scenes.ts';
 import type { ViewName, WholeView } from './view-name.ts';
 
@@ -22,6 +23,7 @@ const outside = (folded: Folded, room = alone) => flatScene(folded, 'outside', r
 const inside = (folded: Folded, room = alone) => flatScene(folded, 'inside', room);
 
 const wholeViews: Readonly<Record<WholeView, (folded: Folded) => Picture>> = {
+  sheet: (folded) => single(folded, sheetScene(folded, alone)),
   outside: (folded) => single(folded, outside(folded)),
   inside: (folded) => single(folded, inside(folded)),
   closed: (folded) => single(folded, closedScene(folded, alone)),

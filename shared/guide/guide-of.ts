@@ -1,0 +1,231 @@
+import { tapeLength } from '../creases/glue-length.ts';
+import { drawFolder } from '../drawing/draw-folder.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { scoreSideOf } from '../drawing/score-side.ts';
+import type { Folded } from '../folding/proof-of.ts';
+import type { Measure } from '../lengths/length-schema.ts';
+import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { describeLength, inMm } from '../lengths/show-length.ts';
+import { cautions } from '../plan-reply/cautions.ts';
+import { warningsOf } from '../plan-reply/warnings.ts';
+import { type Box, ribbonLength, smallBow, ties } from '../ribbon/ribbon.ts';
+import { styleOf } from '../styles/registry.ts';
+import { sentence } from '../views/part-names.ts';
+import { type TextPictures, textPictures } from '../views/scene-picture.ts';
+import type { Block, Guide, GuideStep, Section } from './guide.ts';
+import type { GuideWish } from './guide-query.ts';
+import { scoringSection } from './scoring-section.ts';
+
+/** What is said about a design beside its spec. */
+export interface AboutDesign {
+  readonly title?: string | undefined;
+  readonly notes?: string | undefined;
+  readonly credit?: string | undefined;
+  readonly licence?: string | undefined;
+}
+
+/**
+ * The maker's sheet for a folder: what to have at hand, where to score and cut, how to fold and glue.
+ * @param about what the design's maker says of it
+ */
+export function guideOf(
+  folded: Folded,
+  { machine }: Pick<GuideWish, 'machine'>,
+  about: AboutDesign = {},
+): Guide {
+  const drawing = drawFolder(folded);
+  const pictures = textPictures(folded);
+  const byHand = machine === 'no';
+  return {
+    title: about.title ?? `${styleOf(folded.plan.spec).title}: the maker’s sheet`,
+    summary: `${styleOf(folded.plan.spec).title}. ${styleOf(folded.plan.spec).summary}`,
+    sections: [
+      sizesSection(folded),
+      needsSection(folded, drawing, byHand),
+      sheetSection(pictures),
+      ...(byHand ? [] : [machineSection(folded)]),
+      scoringSection(drawing, folded.plan.spec.measure),
+      foldsSection(pictures),
+      ...glueSection(folded),
+      tieSection(folded),
+      ...warningSection(folded),
+      { id: 'safety', title: 'Safety', blocks: [{ kind: 'list', items: cautions }] },
+      ...creditSection(about),
+    ],
+  };
+}
+
+function sizesSection({ plan }: Folded): Section {
+  const { measure } = plan.spec;
+  const size = (width: number, height: number) =>
+    `${describeLength(width, measure)} wide, ${describeLength(height, measure)} high`;
+  const flat = styleOf(plan.spec).flat(plan.dimensions);
+  const { width, height, thickness } = plan.closed;
+  const facts: [string, string][] = [
+    ['Closed', `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`],
+    ['Folded and lying open', size(flat.width, flat.height)],
+    ['Cut out of', `${plan.arrangement.sheet.title}`],
+    ['Blank', size(plan.blank.width, plan.blank.height)],
+  ];
+  return { id: 'sizes', title: 'Finished size', blocks: [{ kind: 'facts', facts }] };
+}
+
+function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boolean): Section {
+  const { measure } = plan.spec;
+  const { load } = plan;
+  const glue = program.steps.filter((step) => step.kind === 'glue');
+  const tape = roundedUp(tapeLength(glue), measure);
+  const sheet = plan.arrangement.sheet;
+  const cut = plan.wholeSheet
+    ? drawing.offcuts.length > 0
+      ? `the whole sheet, with ${drawing.offcuts.length} pieces cut off it`
+      : 'the whole sheet: nothing is trimmed'
+    : `one blank, ${describeLength(plan.blank.width, measure)} by ${describeLength(plan.blank.height, measure)}`;
+  const contents = load
+    ? [
+        `${load.perPocket} ${load.itemName === 'envelope' ? 'cards with envelopes' : 'cards'} for each pocket, ${describeLength(load.item.width, measure)} by ${describeLength(load.item.height, measure)} each`,
+      ]
+    : [];
+  return {
+    id: 'needs',
+    title: 'At hand, and to cut',
+    blocks: [
+      {
+        kind: 'list',
+        items: [
+          `Paper: ${sheet.title}, ${describeLength(sheet.width, measure)} by ${describeLength(sheet.height, measure)}`,
+          `To cut: ${cut}`,
+          ...contents,
+          ...(glue.length > 0 ? [`Tape or glue: about ${describeLength(tape, measure)} in all`] : []),
+          byHand
+            ? 'Scoring board or metal rule and bone folder, craft knife, cutting mat'
+            : 'Cutting machine with a scoring tool or a blade, bone folder',
+        ],
+      },
+    ],
+  };
+}
+
+const sheetSection = ({ sheet, legend }: TextPictures): Section => ({
+  id: 'sheet',
+  title: 'The sheet and its parts',
+  blocks: [
+    { kind: 'picture', picture: sheet, caption: sheet.description },
+    { kind: 'picture', picture: legend, caption: `${legend.title}.` },
+  ],
+});
+
+function machineSection({ plan }: Folded): Section {
+  const { convention } = plan.spec;
+  const up = convention?.sheetLies === 'outside-up' ? 'outside' : 'inside';
+  return {
+    id: 'machine',
+    title: 'On the machine',
+    blocks: [
+      {
+        kind: 'list',
+        items: [
+          `Lay the sheet with its ${up} face up. ${up === 'outside' ? 'The drawing is mirrored for that.' : ''}`.trim(),
+          'Score first, then cut out the knockouts, then the outline.',
+          scoreSideOf(convention ?? {}).note,
+          'Measure a first piece: the table of scores below tells where each line must be.',
+        ],
+      },
+    ],
+  };
+}
+
+/** What makers tell those who fold for the first time; common practice. */
+const foldingAdvice =
+  'Fold each score lightly to and fro before it is creased hard, so that dark prints do not crack white. Crease with the bone folder under a scrap of paper, so that it leaves no shine.';
+
+const foldsSection = ({ steps, done }: TextPictures): Section => ({
+  id: 'folds',
+  title: 'Fold by fold',
+  blocks: [
+    { kind: 'text', text: foldingAdvice },
+    { kind: 'steps', steps: steps.map((step): GuideStep => ({ ...step, faceUp: 'Inside face up' })) },
+    { kind: 'picture', picture: done, caption: 'Done.' },
+  ],
+});
+
+function glueSection({ plan, program }: Folded): readonly Section[] {
+  const { measure } = plan.spec;
+  const rows = program.steps.flatMap((step) =>
+    step.kind === 'glue'
+      ? step.strips.map(({ panel, face, to, left, top, right, bottom }) => [
+          step.name,
+          `${panel}, ${face} face`,
+          to === panel ? 'itself, folded over' : to,
+          `${describeLength(right - left, measure)} × ${describeLength(bottom - top, measure)}`,
+          `${describeLength(left, measure)} from the left, ${describeLength(top, measure)} from the top`,
+        ])
+      : [],
+  );
+  if (rows.length === 0) return [];
+  const blocks: Block[] = [
+    { kind: 'text', text: 'Places are measured on the open sheet with its inside face up.' },
+    {
+      kind: 'table',
+      caption: 'Where the glue goes',
+      head: ['Glue', 'On', 'Sticks to', 'Size', 'Place'],
+      rows,
+    },
+  ];
+  return [{ id: 'glue', title: 'Glue', blocks }];
+}
+
+/** To a length that is easily measured: a quarter of an inch, or 5 mm. */
+function roundedUp(length: Nm, measure: Measure): Nm {
+  const step = measure === 'inch' ? inch(1 / 4) : mm(5);
+  return Math.ceil(length / step) * step;
+}
+
+const whole = (length: Nm): number => Math.round(inMm(length));
+
+function tieSection({ plan }: Folded): Section {
+  const { measure } = plan.spec;
+  const box: Box = plan.closed;
+  const { loop, tail, ribbon } = smallBow;
+  return {
+    id: 'ribbon',
+    title: 'Ribbon',
+    blocks: [
+      {
+        kind: 'facts',
+        facts: ties.map((tie) => [
+          sentence(tie),
+          describeLength(roundedUp(ribbonLength(box, tie), measure), measure),
+        ]),
+      },
+      {
+        kind: 'text',
+        text: `With a small bow: loops of ${whole(loop)} mm, tails of ${whole(tail)} mm, a ribbon ${whole(ribbon)} mm wide.`,
+      },
+    ],
+  };
+}
+
+function warningSection(folded: Folded): readonly Section[] {
+  const warnings = warningsOf(folded);
+  if (warnings.length === 0) return [];
+  return [
+    {
+      id: 'mind',
+      title: 'Mind',
+      blocks: [{ kind: 'list', items: warnings.map(({ message }) => sentence(message)) }],
+    },
+  ];
+}
+
+function creditSection({ notes, credit, licence }: AboutDesign): readonly Section[] {
+  const facts: [string, string][] = [
+    ...(credit === undefined ? [] : [['Credit', credit] as [string, string]]),
+    ...(licence === undefined ? [] : [['Licence', licence] as [string, string]]),
+  ];
+  const blocks: Block[] = [
+    ...(notes === undefined ? [] : notes.split(/\n+/u).map((text): Block => ({ kind: 'text', text }))),
+    ...(facts.length === 0 ? [] : [{ kind: 'facts', facts } as const]),
+  ];
+  return blocks.length === 0 ? [] : [{ id: 'credit', title: 'From its maker', blocks }];
+}
