@@ -107,7 +107,7 @@ function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boole
 }
 
 const sheetSection = ({ sheet, legend }: TextPictures): Section => ({
-  id: 'sheet',
+  id: 'parts',
   title: 'The sheet and its parts',
   blocks: [
     { kind: 'picture', picture: sheet, caption: sheet.description },

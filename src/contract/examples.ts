@@ -54,6 +54,17 @@ export const examples: Examples = {
     },
     sheetTooSmall,
   ],
+  guideFolder: [
+    { ...contentsOnly, ...unseen, name: 'as-a-page', summary: 'Shop: the maker’s sheet as a page' },
+    {
+      ...knownByHeart,
+      ...unseen,
+      name: 'large-print-by-hand',
+      summary: 'Craft evening: a PDF in large print, without a machine, on letter paper, with a template',
+      parameters: { format: 'pdf', print: 'large', machine: 'no', paper: 'letter', template: 'yes' },
+    },
+    sheetTooSmall,
+  ],
   possibleFolders: [
     {
       name: 'craft-sheet',

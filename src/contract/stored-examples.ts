@@ -143,6 +143,10 @@ export const storedExamples: Examples = {
       parameters: { secret: exampleSecret, view: 'closed' },
     },
   ],
+  guideSharedDesign: [
+    { name: 'as-a-page', summary: 'The maker’s sheet behind a link', ...link, show: 'none' },
+    { name: 'mistyped', summary: 'Refused: a link that gives nothing', ...wrongLink },
+  ],
   drawSharedDesign: [
     {
       name: 'in-millimetres',

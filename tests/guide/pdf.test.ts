@@ -1,0 +1,136 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { PNG } from 'pngjs';
+import { describe, expect, test } from 'vitest';
+import { tileStarts } from '../../src/guide/pdf-template.ts';
+import { build } from '../src/build.ts';
+import { tempFolder } from '../src/temp-folder.ts';
+import { toolsRequired } from '../support/dtd.ts';
+import { easySleeve } from '../support/sleeves.ts';
+
+/** Poppler's tools read PDF by another author's hand. */
+const hasPoppler = (() => {
+  try {
+    execFileSync('pdfinfo', ['-v'], { stdio: 'ignore' });
+    return true;
+  } catch {
+    return false;
+  }
+})();
+
+const describeWithPoppler = describe.skipIf(!hasPoppler && !toolsRequired);
+
+async function pdfFile(query: string): Promise<{ file: string; folder: string; bytes: Buffer }> {
+  const app = await build({}, { clock: () => new Date('2026-11-25T18:30:00Z') });
+  const reply = await app.inject({
+    method: 'POST',
+    url: `/v1/folders/guide?format=pdf${query}`,
+    payload: easySleeve,
+  });
+  expect(reply.headers['content-type']).toBe('application/pdf');
+  const folder = await tempFolder();
+  const file = join(folder, 'guide.pdf');
+  writeFileSync(file, reply.rawPayload);
+  return { file, folder, bytes: reply.rawPayload };
+}
+
+const run = (command: string, ...words: string[]) => execFileSync(command, words, { encoding: 'utf8' });
+
+/** The longest run of dark pixels in each row of a page, as [start, length] in millimetres at ten pixels each. */
+function longestRuns(file: string): readonly { start: number; length: number }[] {
+  const { width, height, data } = PNG.sync.read(readFileSync(file));
+  return Array.from({ length: height }, (_, y) => {
+    let best = { start: 0, length: 0 };
+    let start = 0;
+    for (let x = 0; x <= width; x++) {
+      const dark = x < width && (data[4 * (y * width + x)] ?? 255) < 160;
+      if (dark) continue;
+      if (x - start > best.length) best = { start: start / 10, length: (x - start) / 10 };
+      start = x + 1;
+    }
+    return best.length > 1 ? { start: best.start, length: best.length } : { start: 0, length: 0 };
+  });
+}
+
+describeWithPoppler('the maker’s sheet as a PDF', () => {
+  test('is tagged, in English, with its fonts embedded and its text to be read', async () => {
+    const { file } = await pdfFile('');
+    expect(run('pdfinfo', file)).toMatch(/Tagged: +yes/u);
+    const fonts = run('pdffonts', file).trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    for (const line of fonts) expect(line).toMatch(/ yes +yes +yes /u);
+    const text = run('pdftotext', '-layout', file, '-');
+    for (const words of ['Scores from one home edge', '130', 'Safety', 'Fold by fold'])
+      expect(text).toContain(words);
+    const structure = run('pdfinfo', '-struct', file);
+    for (const tag of ['H1', 'H2', 'Figure', 'Table', 'TR', 'TH', 'TD']) expect(structure).toContain(tag);
+  });
+
+  test('the same spec at the same time gives the same bytes', async () => {
+    const [one, other] = [await pdfFile('&template=yes'), await pdfFile('&template=yes')];
+    expect(one.bytes.equals(other.bytes)).toBe(true);
+  });
+
+  test.each(['a4', 'letter'])('printed on %s, 100 mm is 100 mm, and so is every score', async (paper) => {
+    const { file, folder } = await pdfFile(`&template=yes&paper=${paper}`);
+    const pages = Number(/Pages: +(\d+)/u.exec(run('pdfinfo', file))?.[1]);
+    const text = run('pdftotext', '-layout', file, '-').split('\f');
+    const first = text.findIndex((page) => page.includes('row 1 of')) + 1;
+    expect(first).toBeGreaterThan(1);
+    expect(pages - first + 1).toBe(4); // 270 × 320 mm on two by two pages
+    // 254 dots to the inch are ten to the millimetre
+    run(
+      'pdftoppm',
+      '-r',
+      '254',
+      '-gray',
+      '-png',
+      '-f',
+      `${first}`,
+      '-l',
+      `${first}`,
+      file,
+      join(folder, 'page'),
+    );
+    const page =
+      run('ls', folder)
+        .split('\n')
+        .find((name) => name.startsWith('page')) ?? '';
+    const runs = longestRuns(join(folder, page));
+    // the rule stands 24 mm below the margin's top, less 5
+    const rule = runs.slice(10 * 25, 10 * 35).filter(({ length }) => length > 90);
+    expect(rule.some(({ length }) => Math.abs(length - 100) <= 0.3)).toBe(true);
+    expect(rule.some(({ length }) => Math.abs(length - 101.6) <= 0.3)).toBe(true);
+    // the outline's top edge begins where the margin ends; the template lies 36 mm down
+    const top = runs.findIndex(({ length }, y) => y > 350 && length > 150);
+    expect(top / 10).toBeCloseTo(36, 0);
+  });
+
+  test('large print has no text below 16 points', async () => {
+    const { file } = await pdfFile('&print=large&machine=no');
+    const html = run('pdftotext', '-bbox-layout', file, '-');
+    const sections = run('pdftotext', '-layout', file, '-');
+    expect(sections).toContain('Scores from one home edge');
+    const heights = [
+      ...html.matchAll(/<word xMin="[\d.]+" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">(\w{4,})/gu),
+    ].map(([, low, high, word]) => ({ height: Number(high) - Number(low), word }));
+    const running = heights.filter(({ word }) =>
+      ['positions', 'measured', 'Safety', 'machine', 'instructions'].includes(word ?? ''),
+    );
+    expect(running.length).toBeGreaterThan(2);
+    for (const { height, word } of running) expect(height, word).toBeGreaterThan(16);
+  });
+});
+
+describe('the pages of a template', () => {
+  test.each([
+    [100, 186, [0]],
+    [186, 186, [0]],
+    [187, 186, [0, 176]],
+    [362, 186, [0, 176]],
+    [363, 186, [0, 176, 352]],
+  ])('%d mm on pages of %d mm', (length, page, starts) => {
+    expect(tileStarts(length, page)).toEqual(starts);
+  });
+});
