@@ -5,8 +5,9 @@ import Fastify, { type FastifyInstance } from 'fastify';
 import type { Config } from './config.ts';
 import { answerBrokenConnection } from './problem/broken-connection.ts';
 import { sendProblem } from './problem/send-problem.ts';
-import { openStore } from './store/open-store.ts';
+import { openRecords, type Records } from './records.ts';
 import type { Clock, Store } from './store/store.ts';
+import { withoutSecrets } from './without-secrets.ts';
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -23,7 +24,9 @@ export interface AppOptions {
   readonly extend?: (app: FastifyInstance) => void | Promise<void>;
   /** The current time; default the machine's. */
   readonly clock?: Clock;
-  /** Where stored things are kept; default what the settings name. */
+  /** Where everything is kept; default what the settings name. */
+  readonly records?: Records;
+  /** Where stored things are kept, if not with the other records. */
   readonly store?: Store;
   /** Where log lines go; default standard output. */
   readonly logStream?: { write(line: string): void };
@@ -35,7 +38,7 @@ export interface PluginOptions {
   readonly refuseUnderPressure: boolean;
   readonly mostHeapBytes: number;
   readonly clock: Clock;
-  readonly store: Store;
+  readonly records: Records;
 }
 
 const folder = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
@@ -51,7 +54,7 @@ const logOptions = (config: Config, stream: AppOptions['logStream']) => ({
   serializers: {
     req: (request: { method: string; url: string; ip?: string }) => ({
       method: request.method,
-      url: request.url,
+      url: withoutSecrets(request.url),
       ip: request.ip,
     }),
   },
@@ -77,6 +80,7 @@ function noCompiler(): never {
  */
 export async function buildApp(config: Config, options: AppOptions = {}): Promise<FastifyInstance> {
   const clock = options.clock ?? (() => new Date());
+  const records = options.records ?? openRecords(config, clock);
   const app = Fastify({
     logger: logOptions(config, options.logStream),
     trustProxy: trustedProxies(config.trustProxy),
@@ -98,7 +102,7 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
       refuseUnderPressure: options.refuseUnderPressure ?? true,
       mostHeapBytes: options.mostHeapBytes ?? Math.floor(getHeapStatistics().heap_size_limit * 0.9),
       clock,
-      store: options.store ?? openStore(config, clock),
+      records: options.store ? { ...records, store: options.store } : records,
     } satisfies PluginOptions,
   });
   await options.extend?.(app);

@@ -1,11 +1,15 @@
 import type { FastifyInstance } from 'fastify';
 import { buildApp } from './app.ts';
 import type { Config } from './config.ts';
+import { requireKeeper } from './members/require-keeper.ts';
+import { openAtStart } from './store/open-at-start.ts';
 
 export interface RunningServer {
   /** Where the service answers, as a URL without a slash at its end. */
   readonly url: string;
   readonly app: FastifyInstance;
+  /** What it still waits for, ready for a terminal; absent if it is ready. */
+  readonly waitsFor?: string;
 }
 
 /** Thrown when the address cannot be listened on; the message is ready for a terminal. */
@@ -29,24 +33,41 @@ export function urlOf(host: string, port: number): string {
   return `http://${name.includes(':') ? `[${name}]` : name}:${port}`;
 }
 
+const waiting = 'Its store cannot be used yet: /health answers 503 until it can. The log says why.';
+
+async function listen(app: FastifyInstance, { host, port }: Config): Promise<void> {
+  try {
+    await app.listen({ host, port });
+  } catch (error) {
+    const reason = reasons[(error as NodeJS.ErrnoException).code ?? ''];
+    if (reason === undefined) throw error;
+    throw new CannotListen(`Cannot listen on ${host} port ${port}: ${reason}.`);
+  }
+}
+
 /**
- * Builds the service and listens.
- * @throws {CannotListen} with the reason and a remedy
+ * Builds the service, opens its store and listens. While a database cannot be reached it starts all the same: it is
+ * not ready then, and what needs no store is answered.
+ * @throws {CannotListen} @throws {CannotUseStore} @throws {NobodyKeepsGroup} with the reason and a remedy
  */
 export async function startServer(config: Config): Promise<RunningServer> {
   const app = await buildApp(config);
   try {
-    await app.listen({ host: config.host, port: config.port });
+    const fault = await openAtStart(app.store, config);
+    if (fault) app.log.warn({ err: fault }, 'the store cannot be used yet');
+    if (!fault) await requireKeeper(config, app.members);
+    await listen(app, config);
+    const address = app.server.address();
+    const port = typeof address === 'object' && address ? address.port : config.port;
+    return { app, url: urlOf(config.host, port), ...(fault ? { waitsFor: waiting } : {}) };
   } catch (error) {
     await app.close();
-    const reason = reasons[(error as NodeJS.ErrnoException).code ?? ''];
-    if (reason === undefined) throw error;
-    throw new CannotListen(`Cannot listen on ${config.host} port ${config.port}: ${reason}.`);
+    throw error;
   }
-  const address = app.server.address();
-  const port = typeof address === 'object' && address ? address.port : config.port;
-  return { app, url: urlOf(config.host, port) };
 }
+
+/** Requests that are not over by then are cut off, so that a caller who never finishes one cannot hold up the stop. */
+const longestRequestMs = 8_000;
 
 /** A stop that takes longer than this is given up. */
 const longestStopMs = 10_000;
@@ -83,6 +104,7 @@ export function untilStopped(app: FastifyInstance): Promise<void> {
     if (stoppingSinceMs !== undefined) return;
     stoppingSinceMs = performance.now();
     app.log.info({ reason }, 'stopping');
+    setTimeout(() => app.server.closeAllConnections(), longestRequestMs).unref();
     setTimeout(() => process.exit(1), longestStopMs).unref();
     app.close().then(resolve, reject);
   };

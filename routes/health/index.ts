@@ -2,13 +2,15 @@ import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { healthReply } from '../../src/health-reply.ts';
 import { errorReplies } from '../../src/problem/error-replies.ts';
+import { readiness } from '../../src/readiness.ts';
 
-/** Ready: the process answers and is not overloaded, else the pressure plugin has answered 503 already. */
+/** Ready: not overloaded, which the pressure plugin has answered with 503 already, and the store is there. */
 export default (async (app) => {
+  const ready = readiness(app.store);
   app.withTypeProvider<ZodTypeProvider>().get(
     '/',
     {
-      config: { rateLimit: false },
+      config: { needs: 'nothing', rateLimit: false },
       schema: {
         operationId: 'getHealth',
         tags: ['service'],
@@ -16,6 +18,9 @@ export default (async (app) => {
         response: { 200: healthReply, ...errorReplies() },
       },
     },
-    async () => ({ status: 'ok' as const }),
+    async () => {
+      await ready();
+      return { status: 'ok' as const };
+    },
   );
 }) satisfies FastifyPluginAsync;

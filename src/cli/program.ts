@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { hemfoldVersion } from '../version.ts';
 import { type FolderCommand, folderCommands } from './folder-commands.ts';
 import { standardStream } from './read-spec.ts';
+import { recordsCommands } from './records-commands.ts';
 import { type ExitCode, runFolderCommand } from './run-folder-command.ts';
 import { type ServeOptions, serve, settingsHelp } from './serve.ts';
 import { stopSignal } from './watch/stop-signal.ts';
@@ -32,6 +33,7 @@ export function buildProgram(
     .description('answer over HTTP until told to stop')
     .option('--host <address>', 'the address to listen on; wins over HOST')
     .option('--port <number>', 'the port to listen on; wins over PORT')
+    .option('--group', 'members sign in, also on this machine; as GROUP=true')
     .addHelpText('after', settingsHelp)
     .action(async (options: ServeOptions) => {
       setExitCode(await serve(options, show, report));
@@ -48,6 +50,8 @@ export function buildProgram(
       const { watchFolder } = await import('./watch/watch-folder.ts');
       setExitCode(await watchFolder(folder, options, { show, report }, stopSignal()));
     });
+
+  recordsCommands(program, { show, report, setExitCode });
 
   for (const command of commands) {
     const line = program

@@ -1,10 +1,13 @@
 import { aboutVariable, InvalidConfig, readConfig, variableNames } from '../config.ts';
+import { NobodyKeepsGroup } from '../members/require-keeper.ts';
+import { CannotUseStore } from '../store/open-at-start.ts';
 import { firstCurl } from './first-spec.ts';
 import type { ExitCode } from './run-folder-command.ts';
 
 export interface ServeOptions {
   readonly host?: string;
   readonly port?: string;
+  readonly group?: true;
 }
 
 const banner = (url: string): string =>
@@ -17,17 +20,30 @@ const banner = (url: string): string =>
     '',
   ].join('\n');
 
+const groupBanner = (url: string): string =>
+  [
+    `hemfold answers the members of its group at ${url}`,
+    `API pages:         ${url}/docs`,
+    `Sign in:           ${url}/sign-in`,
+    'Who asks, with a token in TOKEN:',
+    `  curl -sS ${url}/v1/me -H "authorization: Bearer $TOKEN"`,
+    'Stop with Ctrl+C.',
+    '',
+  ].join('\n');
+
+const nameWidth = Math.max(...variableNames.map(({ length }) => length));
+
 /** The settings, for the help text. */
 export const settingsHelp = (): string =>
   [
     '',
     'Settings, as environment variables:',
-    ...variableNames.map((name) => `  ${name.padEnd(12)} ${aboutVariable(name).description}`),
+    ...variableNames.map((name) => `  ${name.padEnd(nameWidth)} ${aboutVariable(name).description}`),
   ].join('\n');
 
 /** Serves until it is told to stop. Options win over environment variables. */
 export async function serve(
-  { host, port }: ServeOptions,
+  { host, port, group }: ServeOptions,
   show: (text: string) => void,
   report: (text: string) => void,
 ): Promise<ExitCode> {
@@ -38,9 +54,11 @@ export async function serve(
       ...process.env,
       ...(host ? { HOST: host } : {}),
       ...(port ? { PORT: port } : {}),
+      ...(group ? { GROUP: 'true' } : {}),
     });
-    const { app, url } = await startServer(config);
-    show(banner(url));
+    const { app, url, waitsFor } = await startServer(config);
+    show(config.group ? groupBanner(url) : banner(url));
+    if (waitsFor !== undefined) report(`${waitsFor}\n`);
     await untilStopped(app);
     return 0;
   } catch (error) {
@@ -48,7 +66,11 @@ export async function serve(
       report(error.message);
       return 2;
     }
-    if (!(error instanceof CannotListen)) throw error;
+    if (error instanceof NobodyKeepsGroup) {
+      report(`${error.message}\n`);
+      return 2;
+    }
+    if (!(error instanceof CannotListen || error instanceof CannotUseStore)) throw error;
     report(`${error.message}\n`);
     return 1;
   }

@@ -2,6 +2,15 @@
 export const scopes = ['read', 'write', 'admin'] as const;
 export type Scope = (typeof scopes)[number];
 
+/** By what a member was known: a token sent along, or the cookie of a browser that was signed in with one. */
+export interface Proof {
+  readonly by: 'token' | 'cookie';
+  /** The id of the token. */
+  readonly token: string;
+  /** When that token ends; absent if it does not. */
+  readonly expires?: string;
+}
+
 /** Who asks: under whose name things are kept, and what this caller may do. */
 export interface Caller {
   /** Key of the caller's things in the store. */
@@ -9,6 +18,8 @@ export interface Caller {
   /** What people call this caller. */
   readonly name: string;
   readonly scopes: ReadonlySet<Scope>;
+  /** Absent at home, where nobody signs in. */
+  readonly proof?: Proof;
 }
 
 /** The one user of a service at home, which only this machine can reach. */

@@ -38,6 +38,7 @@ const tags = [
   { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
   { name: 'kept', description: 'What you keep by name: conventions, cutters, papers and designs.' },
   { name: 'shared', description: 'A design for whoever has a link to it.' },
+  { name: 'members', description: 'Who belongs to the group, what they show to be known, and all of it as one file.' },
   { name: 'service', description: 'The service itself.' },
 ];
 
@@ -72,7 +73,7 @@ export default fp(
       contract ??= contractOf(app.swagger(), exampleReplies);
       return contract;
     });
-    app.get('/openapi.json', async (_request, reply) =>
+    app.get('/openapi.json', { config: { needs: 'nothing' } }, async (_request, reply) =>
       reply.type('application/json; charset=utf-8').send(app.contract()),
     );
   },

@@ -2,9 +2,11 @@ import rateLimit from '@fastify/rate-limit';
 import fp from 'fastify-plugin';
 import type { PluginOptions } from '../app.ts';
 import { HttpProblem } from '../problem/http-problem.ts';
+import { addressOf } from '../sign-in/identity.ts';
 
 /**
- * Counts requests by address and answers 429 beyond the limit; see `RATE_LIMIT`.
+ * Counts requests by member, or by address where nobody is signed in, and answers 429 beyond the limit; see
+ * `RATE_LIMIT`. Each service counts for itself.
  * @see https://github.com/fastify/fastify-rate-limit
  */
 export default fp<PluginOptions>(
@@ -13,9 +15,14 @@ export default fp<PluginOptions>(
     await app.register(rateLimit, {
       max: config.rateLimit,
       timeWindow: '1 minute',
-      errorResponseBuilder: (_request, { max, after }) =>
-        new HttpProblem(429, `At most ${max} requests a minute from one address; ask again in ${after}.`),
+      keyGenerator: (request) =>
+        request.caller?.proof ? `member ${request.caller.owner}` : `address ${addressOf(request)}`,
+      errorResponseBuilder: (request, { max, after }) =>
+        new HttpProblem(
+          429,
+          `At most ${max} requests a minute from one ${request.caller?.proof ? 'member' : 'address'}; ask again in ${after}.`,
+        ),
     });
   },
-  { name: 'rate-limit' },
+  { name: 'rate-limit', dependencies: ['callers'] },
 );

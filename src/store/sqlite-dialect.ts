@@ -32,9 +32,16 @@ class NodeSqliteDriver extends SqliteDriver {
     this.#database = database;
   }
 
-  /** Takes the write lock at once: a transaction that reads first could not take it after another one wrote. */
-  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+  /**
+   * Takes the write lock at once, since a transaction that reads first could not take it after another one wrote;
+   * one that only reads takes none. Transactions of SQLite are serializable, whatever they ask for.
+   */
+  override async beginTransaction(
+    connection: DatabaseConnection,
+    settings?: Parameters<Driver['beginTransaction']>[1],
+  ): Promise<void> {
+    const only = settings?.accessMode === 'read only';
+    await connection.executeQuery(CompiledQuery.raw(only ? 'begin' : 'begin immediate'));
   }
 
   /** A full disk has already ended the transaction; a second end would hide the error that says so. */

@@ -45,11 +45,67 @@ interface ShareTable {
   expires: string | null;
 }
 
+/** A person of the group. The id is the owner of the member's things, and is never given again. */
+interface MemberTable {
+  id: string;
+  name: string;
+  /** 1, or 0 while suspended. */
+  active: number;
+  created: string;
+}
+
+interface TokenTable {
+  id: string;
+  /** The id of a member. */
+  member: string;
+  /** SHA-256 of the secret, in hexadecimal. */
+  secret_hash: string;
+  /** Scopes with commas between them. */
+  scopes: string;
+  created: string;
+  expires: string | null;
+  last_used: string | null;
+  revoked: string | null;
+  note: string | null;
+}
+
+/** A browser in which a member signed in with a token. */
+interface SessionTable {
+  /** SHA-256 of the cookie's secret, in hexadecimal. */
+  secret_hash: string;
+  /** The id of a token. */
+  token: string;
+  created: string;
+  expires: string;
+}
+
+/** Rows are added, and changed by nothing but a restore. */
+interface AuditTable {
+  number: number;
+  at: string;
+  actor: string;
+  actor_id: string | null;
+  act: string;
+  target: string | null;
+  detail: string | null;
+}
+
+/** Numbers that grow. Acts on the group lock the row of `audit` first, so that they follow one another. */
+interface CounterTable {
+  name: 'audit';
+  value: number;
+}
+
 export interface Tables {
   shelf: ShelfTable;
   item: ItemTable;
   revision: RevisionTable;
   share: ShareTable;
+  member: MemberTable;
+  token: TokenTable;
+  session: SessionTable;
+  audit: AuditTable;
+  counter: CounterTable;
 }
 
 export type Database = Kysely<Tables>;

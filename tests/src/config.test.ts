@@ -2,13 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { InvalidConfig, isLoopback, readConfig } from '../../src/config.ts';
 
 describe('readConfig', () => {
-  test('needs nothing: this machine alone, no limit, no proxy', () => {
+  test('needs nothing: this machine alone, no members, no limit, no proxy', () => {
     expect(readConfig({})).toEqual({
       host: '127.0.0.1',
       port: 8788,
       dataDir: './data',
+      group: false,
       logLevel: 'info',
       rateLimit: 0,
+      restoreBytes: 64 * 1024 * 1024,
       trustProxy: false,
     });
   });
@@ -30,7 +32,18 @@ describe('readConfig', () => {
   ])('on %s the rate limit is %i unless said otherwise', (host, limit) => {
     expect(readConfig({ HOST: host }).rateLimit).toBe(limit);
     expect(isLoopback(host)).toBe(limit === 0);
+    expect(readConfig({ HOST: host }).group).toBe(limit > 0);
     expect(readConfig({ HOST: host, RATE_LIMIT: '7' }).rateLimit).toBe(7);
+  });
+
+  test('a group may be on loopback, behind a proxy, and then has a limit', () => {
+    expect(readConfig({ GROUP: 'true' })).toMatchObject({ host: '127.0.0.1', group: true, rateLimit: 600 });
+  });
+
+  test.each(['0.0.0.0', '::', '10.0.0.5', 'folders.example'])('%s is never without sign-in', (host) => {
+    const read = () => readConfig({ HOST: host, GROUP: 'false' });
+    expect(read).toThrow(`  GROUP: "false" cannot hold while others can reach HOST=${host}`);
+    expect(read).toThrow('give true, or leave it out');
   });
 
   test.each([
@@ -50,6 +63,8 @@ describe('readConfig', () => {
     ['HOST', 'http://localhost', 'give an address'],
     ['LOG_LEVEL', 'loud', 'use one of: fatal'],
     ['RATE_LIMIT', '-1', '0 for no limit'],
+    ['GROUP', 'perhaps', 'give true, or leave it out'],
+    ['RESTORE_LIMIT', '0', 'give a number such as 64'],
     ['TRUST_PROXY', '10.0.0.0/99', 'give the addresses of your proxies'],
     ['TRUST_PROXY', 'yes', 'give the addresses of your proxies'],
   ])('refuses %s=%s and says what to do', (name, value, remedy) => {

@@ -22,9 +22,12 @@ export function start(
     readonly cwd?: string;
     readonly env?: Readonly<Record<string, string | undefined>>;
     readonly input?: string;
+    /** Whose process it is; default that of the tests. */
+    readonly user?: { readonly uid?: number; readonly gid?: number };
   } = {},
 ): Run {
   const child = spawn(command, words, {
+    ...options.user,
     cwd: options.cwd ?? projectFolder,
     env: { ...process.env, HOST: undefined, PORT: undefined, LOG_LEVEL: 'silent', ...options.env },
   });

@@ -14,7 +14,7 @@ export default (async (app) => {
   app.withTypeProvider<ZodTypeProvider>().get(
     '/',
     {
-      config: { rateLimit: false, pressureHandler: () => undefined },
+      config: { needs: 'nothing', rateLimit: false, pressureHandler: () => undefined },
       schema: {
         operationId: 'getLiveness',
         tags: ['service'],

@@ -1,5 +1,6 @@
 import type { RawBuilder } from 'kysely';
 import type { Migration } from 'kysely/migration';
+import { members } from './members.ts';
 import { shelves } from './shelves.ts';
 
 /**
@@ -8,4 +9,5 @@ import { shelves } from './shelves.ts';
  */
 export const migrations = (keyText: RawBuilder<unknown>): Readonly<Record<string, Migration>> => ({
   '001-shelves': shelves(keyText),
+  '002-members': members(keyText),
 });

@@ -14,13 +14,15 @@ async function addressOf(run: Run): Promise<string> {
   return url;
 }
 
-const serve = (env: Readonly<Record<string, string>> = {}) => startHemfold(['serve', '--port', '0'], { env });
+/** Serves with a store of its own, so that the tests leave none in the project. */
+const serve = async (env: Readonly<Record<string, string>> = {}) =>
+  startHemfold(['serve', '--port', '0'], { env: { DATA_DIR: await tempFolder(), ...env } });
 
 describe('hemfold serve', () => {
   test.each(['SIGINT', 'SIGTERM'] as const)(
     'answers at the address it shows, and stops on %s with 0',
     async (signal) => {
-      const run = serve();
+      const run = await serve();
       const url = await addressOf(run);
       expect(await (await fetch(`${url}/health`)).json()).toEqual({ status: 'ok' });
       expect(run.output()).toContain(`${url}/docs`);
@@ -32,7 +34,7 @@ describe('hemfold serve', () => {
 
   test('the line that it shows writes an SVG', async () => {
     const folder = await tempFolder();
-    const run = serve();
+    const run = await serve();
     await addressOf(run);
     const line = run
       .output()
@@ -47,7 +49,7 @@ describe('hemfold serve', () => {
 
   test('--host and --port win over HOST and PORT', async () => {
     const run = startHemfold(['serve', '--port', '0', '--host', '127.0.0.1'], {
-      env: { HOST: 'nowhere.invalid', PORT: 'x' },
+      env: { HOST: 'nowhere.invalid', PORT: 'x', DATA_DIR: await tempFolder() },
     });
     expect(await addressOf(run)).toMatch(/^http:\/\/127\.0\.0\.1:\d+$/);
     run.child.kill('SIGTERM');
@@ -56,7 +58,9 @@ describe('hemfold serve', () => {
 
   test('started by npm, it stops when npm and its shell are gone', async () => {
     const script = '"$0" src/cli/main.ts serve --port 0; exit $?'; // more than one command, so that the shell stays
-    const run = start('sh', ['-c', script, process.execPath], { env: { npm_lifecycle_event: 'start' } });
+    const run = start('sh', ['-c', script, process.execPath], {
+      env: { npm_lifecycle_event: 'start', DATA_DIR: await tempFolder() },
+    });
     const url = await addressOf(run);
     run.child.kill('SIGKILL');
     await expect
@@ -85,7 +89,9 @@ describe('hemfold serve', () => {
     const address = taken.address();
     const port = typeof address === 'object' && address ? String(address.port) : '';
     try {
-      const { code, errors } = await runHemfold(['serve', '--port', port]);
+      const { code, errors } = await runHemfold(['serve', '--port', port], {
+        env: { DATA_DIR: await tempFolder() },
+      });
       expect(code).toBe(1);
       expect(errors).toContain(`port ${port}: something else is listening there`);
     } finally {
@@ -94,7 +100,9 @@ describe('hemfold serve', () => {
   });
 
   test('a host that is not known stops the start with 1', async () => {
-    const { code, errors } = await runHemfold(['serve', '--port', '0', '--host', '192.0.2.1']);
+    const env = { DATA_DIR: await tempFolder() };
+    await runHemfold(['members', 'add', 'Keeper', '--scopes', 'admin'], { env }); // other hosts mean sign-in
+    const { code, errors } = await runHemfold(['serve', '--port', '0', '--host', '192.0.2.1'], { env });
     expect(code).toBe(1);
     expect(errors).toContain('this machine does not have that address');
   });

@@ -14,7 +14,7 @@ export interface PostgresServer {
 }
 
 /** Where Debian's package `postgresql` has its programs, the newest version last. */
-const programFolders = () =>
+export const programFolders = () =>
   globSync('/usr/lib/postgresql/*/bin/initdb')
     .map(dirname)
     .toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }));
