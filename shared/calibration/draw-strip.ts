@@ -1,6 +1,6 @@
 import { unfold } from '../creases/unfold.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import { offcutsOf, outlineOf } from '../drawing/outline.ts';
+import { cornersOf, offcutsOf, outlineOf } from '../drawing/outline.ts';
 import { scoresOf } from '../drawing/scores.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
@@ -37,7 +37,6 @@ export function drawStrip({ length, width = usualWidth, scores = usualScores, me
       };
     }),
   });
-  const outline = outlineOf(pattern);
   return {
     title: `Calibration strip, ${describeLength(length, measure)} with ${scores} scores`,
     description:
@@ -46,8 +45,8 @@ export function drawStrip({ length, width = usualWidth, scores = usualScores, me
     height: width,
     ...scoresOf(pattern),
     knockouts: [],
-    outline,
-    offcuts: offcutsOf(outline, length, width),
+    outline: outlineOf(pattern),
+    offcuts: offcutsOf(cornersOf(pattern), length, width),
     wholeSheet: false,
     turned: false,
   };

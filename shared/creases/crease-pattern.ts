@@ -1,16 +1,21 @@
 import type { Point } from '../geometry/plane.ts';
 
-/** FOLD's letters: border, mountain, valley. Valley folds toward the viewer with the inside face up. */
-export type Letter = 'B' | 'M' | 'V';
+/**
+ * FOLD's letters: border, mountain, valley, flat. Valley folds toward the viewer with the inside face up. Flat is no
+ * crease: there two convex pieces of one panel, or panels that are never folded apart, run on into each other.
+ */
+export type Letter = 'B' | 'M' | 'V' | 'F';
 
 /** One straight piece of crease or border between two vertices. */
 export interface Edge {
   /** Indices into the vertices. */
   readonly ends: readonly [number, number];
   readonly letter: Letter;
-  /** Degrees: positive for a valley, negative for a mountain, 0 on the border (FOLD 1.2, edges_foldAngle). */
+  /** Degrees: positive for a valley, negative for a mountain, 0 on border and flat (FOLD 1.2, edges_foldAngle). */
   readonly foldAngle: number;
-  /** Index of the fold that made it; absent on the border. */
+  /** Degrees in the finished form, where a crease is folded flat to be glued and opened again afterwards. */
+  readonly closedAngle?: number;
+  /** Index of the fold that made it; absent on border and flat. */
   readonly step?: number;
 }
 
@@ -30,3 +35,9 @@ export interface CreasePattern {
   /** Names of the folds, in order; an edge's `step` counts in here. */
   readonly steps: readonly string[];
 }
+
+/** Whether an edge is folded in the end. */
+export const isCrease = ({ letter }: Pick<Edge, 'letter'>): boolean => letter === 'V' || letter === 'M';
+
+/** Degrees of an edge in the finished form. */
+export const closedAngleOf = ({ closedAngle, foldAngle }: Edge): number => closedAngle ?? foldAngle;

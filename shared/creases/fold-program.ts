@@ -1,6 +1,9 @@
 import type { Line, Point } from '../geometry/plane.ts';
 
-/** A named rectangle of the blank, in nanometres; every face of the crease pattern lies in one. */
+/**
+ * A named part of the blank, in nanometres; every face of the crease pattern lies in one. It is the upright rectangle
+ * between its sides, or the pieces within it.
+ */
 export interface Panel {
   readonly name: string;
   /** What people call it within a sentence; its name where there is nothing better. */
@@ -13,6 +16,8 @@ export interface Panel {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
+  /** Its convex pieces, clockwise as seen, where it is no rectangle or the blank is not convex. */
+  readonly pieces?: readonly (readonly Point[])[];
 }
 
 /**
@@ -29,6 +34,22 @@ export interface FoldStep {
   readonly direction: 'toward' | 'away';
   /** 180 folds flat; 90 leaves the two sides at a right angle. */
   readonly angle: 180 | 90;
+  /** The panels that move, where not everything beyond the line does. */
+  readonly only?: readonly string[];
+  /** Bent to make the crease and laid flat again; a later step sets it up. */
+  readonly eased?: boolean;
+  /** Degrees at which the picture of the half open piece shows it; default as it is in the end. */
+  readonly ajar?: number;
+}
+
+/** Creases that were folded before, eased or flat, are set to a right angle, and so they stay. */
+export interface StandStep {
+  readonly kind: 'stand';
+  readonly name: string;
+  /** Names of the folds. */
+  readonly folds: readonly string[];
+  /** What to do, as a sentence. */
+  readonly task: string;
 }
 
 /** Layers that are slipped past others without a fold: all of one panel goes directly above or below another. */
@@ -76,23 +97,25 @@ export interface FillStep {
   readonly name: string;
   /** Names of the pockets. */
   readonly pockets: readonly string[];
+  /** What to do, as a sentence in which `{sets}` stands for what goes in; default: slide it through the mouths. */
+  readonly task?: string;
 }
 
-export type Step = FoldStep | TuckStep | GlueStep | FillStep;
+export type Step = FoldStep | TuckStep | GlueStep | FillStep | StandStep;
 
 /**
  * Whether a step moves any paper. Glue and contents do not: how the sheet lies after them is how it lay before,
  * and nothing is to be folded for them.
  */
-export const movesPaper = (step: Step): step is FoldStep | TuckStep =>
-  step.kind === 'fold' || step.kind === 'tuck';
+export const movesPaper = (step: Step): step is FoldStep | TuckStep | StandStep =>
+  step.kind !== 'glue' && step.kind !== 'fill';
 
 /**
  * How a blank is folded: its outline, its panels and its steps in order. No crease letter is written here:
  * which way each layer bends follows from the folds before it.
  */
 export interface FoldProgram {
-  /** Corners of the blank in order, a convex polygon. */
+  /** Corners of the blank in order; a convex polygon unless the panels have pieces. */
   readonly outline: readonly Point[];
   readonly panels: readonly Panel[];
   readonly steps: readonly Step[];

@@ -2,7 +2,9 @@ import type { Point } from '../geometry/plane.ts';
 import { mm, type Nm } from '../lengths/nanometres.ts';
 import type { Convention, LineType } from './convention.ts';
 import type { Cut, Drawing, Score } from './drawing.ts';
+import { drawsOutline } from './draws-outline.ts';
 import type { Figure, FigureGroup, FigurePath } from './figure.ts';
+import { contourData } from './path-data.ts';
 import { along, type Perforation, perforate, type Segment, usualPerforation } from './perforate.ts';
 import { type Placement, place, placeLength, rootSize } from './placement.ts';
 import { scoreSideOf } from './score-side.ts';
@@ -75,7 +77,7 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
       title,
       merge(usual[name], layers[name]),
       placement,
-      cuts.map((cut) => cutPath(cut, placement)),
+      cuts.flatMap((cut) => cutPath(cut, placement)),
     );
   const scoreGroups = inOrder([
     scoreGroup('scoreValley', drawing.valleys),
@@ -94,7 +96,7 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
   return {
     ...rootSize(placement),
     title: drawing.title,
-    description: [drawing.description, ...lying(placement), scoreSideOf(chosen).note].join(' '),
+    description: [drawing.description, ...lying(placement), ...scoring(drawing, chosen)].join(' '),
     groups: inOrder([
       scoreGroups.length === 0 ? undefined : scores,
       cutGroup('knockout', 'Knockout', drawing.knockouts),
@@ -102,6 +104,10 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
     ]),
   };
 }
+
+/** From which face its scores are best made, where there are any. */
+const scoring = ({ valleys, mountains }: Drawing, chosen: Convention): string[] =>
+  valleys.length + mountains.length === 0 ? [] : [scoreSideOf(chosen).note];
 
 /** How the drawing lies, where that is not as the folder is described. */
 const lying = ({ turned, mirrored }: Placement): string[] => [
@@ -149,10 +155,8 @@ function attributesOf(style: LayerStyle, placement: Placement): Record<string, s
   };
 }
 
-function cutsOf(drawing: Drawing, { outline = 'auto' }: Convention): readonly Cut[] {
-  const whole = outline === 'never' || (outline === 'auto' && drawing.wholeSheet);
-  return whole ? drawing.offcuts : [drawing.outline];
-}
+const cutsOf = (drawing: Drawing, { outline }: Convention): readonly Cut[] =>
+  drawsOutline(drawing.wholeSheet, outline) ? [drawing.outline] : drawing.offcuts;
 
 function scorePath(score: Score, { score: how }: Convention, placement: Placement): FigurePath[] {
   const points = pullBack(score, how?.inset ?? 0);
@@ -188,7 +192,7 @@ function shifted(from: Point, toward: Point, inset: Nm): Point {
   return length === 0 ? from : along(from, toward, Math.min(inset / length, 1 / 3));
 }
 
-const cutPath = ({ id, points }: Cut, placement: Placement): FigurePath => ({
-  id,
-  data: `M ${points.map((point) => place(placement, point)).join(' L ')} Z`,
-});
+function cutPath({ id, contours }: Cut, placement: Placement): FigurePath[] {
+  const data = contours.map((contour) => contourData(contour, placement)).filter((text) => text !== '');
+  return data.length === 0 ? [] : [{ id, data: data.join(' ') }];
+}

@@ -1,27 +1,39 @@
-import type { CreasePattern } from '../creases/crease-pattern.ts';
+import type { Folded } from '../folding/proof-of.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
+import { drawCuts } from './draw-cuts.ts';
 import type { Drawing } from './drawing.ts';
-import { offcutsOf, outlineOf } from './outline.ts';
+import { interruptScores } from './interrupt-scores.ts';
+import { cornersOf, offcutsOf, outlineOf } from './outline.ts';
 import { scoresOf } from './scores.ts';
 
-/** Everything to score and cut for a plan, from its crease pattern alone. */
-export function drawFolder(plan: Plan, pattern: CreasePattern): Drawing {
+/** Everything to score and cut for a plan, from its crease pattern and its knockouts alone. */
+export function drawFolder(folded: Pick<Folded, 'plan' | 'pattern' | 'knockouts'>): Drawing {
+  const { plan, pattern, knockouts } = folded;
   const { width, height } = plan.blank;
-  const outline = outlineOf(pattern);
-  return {
+  const scores = scoresOf(pattern);
+  const plain: Drawing = {
     title: titleOf(plan),
     description: descriptionOf(plan),
     width,
     height,
-    ...scoresOf(pattern),
+    ...scores,
     knockouts: [],
-    outline,
-    offcuts: offcutsOf(outline, width, height),
+    outline: outlineOf(pattern),
+    offcuts: offcutsOf(cornersOf(pattern), width, height),
     wholeSheet: plan.wholeSheet,
     turned: plan.arrangement.drawingTurned,
   };
+  const kerf = plan.spec.cutter?.kerf ?? 0;
+  if (!knockouts && kerf === 0) return plain;
+  const left = knockouts
+    ? {
+        valleys: interruptScores(scores.valleys, knockouts.openings),
+        mountains: interruptScores(scores.mountains, knockouts.openings),
+      }
+    : {};
+  return drawCuts({ ...plain, ...left }, knockouts?.paper, kerf, plan.spec.convention?.outline);
 }
 
 function titleOf(plan: Plan): string {

@@ -1,3 +1,4 @@
+import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/plane.ts';
 
 /** One straight score. */
@@ -10,10 +11,10 @@ export interface Score {
   readonly atEdge: readonly [boolean, boolean];
 }
 
-/** One closed cut; the last point joins the first. */
+/** One piece that comes off: its closed contours in the order in which they are cut, in nanometres. */
 export interface Cut {
   readonly id: string;
-  readonly points: readonly Point[];
+  readonly contours: readonly Contour[];
 }
 
 /**
@@ -27,10 +28,11 @@ export interface Drawing {
   readonly height: number;
   readonly valleys: readonly Score[];
   readonly mountains: readonly Score[];
+  /** In cutting order; a piece with something standing in it has that cut first. */
   readonly knockouts: readonly Cut[];
   /** The whole outline of the blank. */
   readonly outline: Cut;
-  /** What must come off where the sheet's own edges serve as the outline; empty for a plain rectangle. */
+  /** What must come off where the sheet's own edges serve as the outline; empty where they are all of it. */
   readonly offcuts: readonly Cut[];
   /** The sheet's edges are the blank's. */
   readonly wholeSheet: boolean;

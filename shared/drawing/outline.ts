@@ -1,9 +1,10 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { Point } from '../geometry/plane.ts';
+import { polygon } from '../geometry/walk.ts';
 import type { Cut } from './drawing.ts';
 
-/** The blank's outline as one closed cut without corners that are none, clockwise as seen. */
-export function outlineOf(pattern: CreasePattern): Cut {
+/** The corners of the blank without those that are none, clockwise as seen. */
+export function cornersOf(pattern: CreasePattern): readonly Point[] {
   const border = pattern.edges.filter((edge) => edge.letter === 'B');
   const neighbours = new Map<number, number[]>();
   for (const { ends } of border) {
@@ -22,24 +23,71 @@ export function outlineOf(pattern: CreasePattern): Cut {
     [before, here] = [here, next];
   }
   const corners = loop.flatMap((vertex) => pattern.vertices[vertex] ?? []);
-  return { id: 'outline', points: clockwise(withoutStraight(corners)) };
+  return clockwise(withoutStraight(corners));
 }
 
-/** What to cut off a rectangle from (0, 0) to (width, height) so that the outline is left. */
-export function offcutsOf(outline: Cut, width: number, height: number): Cut[] {
-  const count = outline.points.length;
+/** The blank's outline as one closed cut. */
+export const outlineOf = (pattern: CreasePattern): Cut => ({
+  id: 'outline',
+  contours: [polygon(cornersOf(pattern))],
+});
+
+/** What to cut off a rectangle from (0, 0) to (width, height) so that a blank with these corners is left. */
+export function offcutsOf(corners: readonly Point[], width: number, height: number): Cut[] {
+  const rectangle = { width, height };
+  const at = (index: number): Point => corners[index % corners.length] ?? { x: 0, y: 0 };
   const offcuts: Cut[] = [];
-  for (const [index, from] of outline.points.entries()) {
-    const to = outline.points[(index + 1) % count] ?? from;
-    if (from.x === to.x || from.y === to.y) continue;
-    const corner = [
-      { x: from.x, y: to.y },
-      { x: to.x, y: from.y },
-    ].find(({ x, y }) => (x === 0 || x === width) && (y === 0 || y === height));
-    if (!corner) throw new Error('an outline edge leaves the sheet’s edge elsewhere than at a corner');
-    offcuts.push({ id: `corner-${offcuts.length + 1}`, points: [from, to, corner] });
+  for (const [index, from] of corners.entries()) {
+    if (sidesAt(from, rectangle).length === 0 || isAlong(from, at(index + 1), rectangle)) continue;
+    // the outline leaves the sheet's edge here and comes back to it later
+    const run = [from];
+    do run.push(at(index + run.length));
+    while (run.length <= corners.length && sidesAt(run.at(-1) ?? from, rectangle).length === 0);
+    const beyond = cornersBetween(from, run.at(-1) ?? from, rectangle);
+    const id = `${beyond.length === 1 ? 'corner' : 'offcut'}-${offcuts.length + 1}`;
+    offcuts.push({ id, contours: [polygon([...run, ...beyond.toReversed()])] });
   }
   return offcuts;
+}
+
+interface Rectangle {
+  readonly width: number;
+  readonly height: number;
+}
+
+type RectangleSide = 'top' | 'right' | 'bottom' | 'left';
+
+/** The sides of the rectangle on which a point lies. */
+const sidesAt = ({ x, y }: Point, { width, height }: Rectangle): readonly RectangleSide[] => [
+  ...(y === 0 ? (['top'] as const) : []),
+  ...(x === width ? (['right'] as const) : []),
+  ...(y === height ? (['bottom'] as const) : []),
+  ...(x === 0 ? (['left'] as const) : []),
+];
+
+/** Whether both ends of an edge lie on one side. */
+const isAlong = (from: Point, to: Point, rectangle: Rectangle): boolean =>
+  sidesAt(from, rectangle).some((side) => sidesAt(to, rectangle).includes(side));
+
+/** The rectangle's corners on the way round from one point on its edge to another, clockwise as seen. */
+function cornersBetween(from: Point, to: Point, rectangle: Rectangle): readonly Point[] {
+  const { width, height } = rectangle;
+  const round = 2 * (width + height);
+  const placeOf = (point: Point): number => {
+    const [side] = sidesAt(point, rectangle);
+    if (side === 'top') return point.x;
+    if (side === 'right') return width + point.y;
+    return side === 'bottom' ? 2 * width + height - point.x : round - point.y;
+  };
+  const ahead = (place: number): number => (place - placeOf(from) + round) % round;
+  return [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ]
+    .filter((corner) => ahead(placeOf(corner)) > 0 && ahead(placeOf(corner)) < ahead(placeOf(to)))
+    .toSorted((one, other) => ahead(placeOf(one)) - ahead(placeOf(other)));
 }
 
 function withoutStraight(points: readonly Point[]): Point[] {

@@ -1,8 +1,11 @@
-import type { Edge } from '../creases/crease-pattern.ts';
+import { closedAngleOf, type Edge } from '../creases/crease-pattern.ts';
 import { movesPaper } from '../creases/fold-program.ts';
+import { type AngleOf, anglesAfter } from '../folding/angles.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import { flatFaces } from '../folding/flat-faces.ts';
 import { foldRigid } from '../folding/fold-rigid.ts';
+import { isNearer } from '../folding/glue-bonds.ts';
+import { leavesOf } from '../folding/leaves.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { faceOrders } from './face-orders.ts';
 import type { ToFoldAxes } from './fold-axes.ts';
@@ -25,11 +28,11 @@ export const sheetAttributes = [
  */
 export function bends(
   edges: readonly Edge[],
-  isFolded: (edge: Edge) => boolean,
+  angleOf: AngleOf,
 ): Pick<FoldDocument, 'edges_assignment' | 'edges_foldAngle'> {
   return {
-    edges_assignment: edges.map((edge) => (edge.letter === 'B' || isFolded(edge) ? edge.letter : 'F')),
-    edges_foldAngle: edges.map((edge) => (isFolded(edge) ? edge.foldAngle : 0)),
+    edges_assignment: edges.map((edge) => (edge.letter === 'B' || angleOf(edge) !== 0 ? edge.letter : 'F')),
+    edges_foldAngle: edges.map(angleOf),
   };
 }
 
@@ -41,13 +44,14 @@ export function foldedFrames({ pattern, program, proof }: Folded, toAxes: ToFold
   const neighbours = facesAcross(pattern);
   const root = stillFace(pattern, program, proof.forms);
 
-  const frame = (title: string, steps: number, isFolded: (edge: Edge) => boolean): FoldFrame => {
+  const frame = (title: string, steps: number, angleOf: AngleOf): FoldFrame => {
     const form = proof.forms[steps];
     if (!form) throw new Error(`there is no form after ${steps} steps`);
-    const flat = pattern.edges.every((edge) => !isFolded(edge) || Math.abs(edge.foldAngle) !== 90);
-    const { vertices } = foldRigid(pattern, neighbours, root, (edge) =>
-      isFolded(edge) ? edge.foldAngle : 0,
-    );
+    const flat = pattern.edges.every((edge) => Math.abs(angleOf(edge)) !== 90);
+    const { vertices } = foldRigid(pattern, neighbours, root, angleOf);
+    const leaves = leavesOf(pattern, neighbours, angleOf);
+    const isTogether = (one: number, other: number) =>
+      leaves[one] === leaves[other] || isNearer(proof.bonds, one, other, () => true) !== undefined;
     return {
       frame_title: title,
       frame_classes: ['foldedForm'],
@@ -55,19 +59,18 @@ export function foldedFrames({ pattern, program, proof }: Folded, toAxes: ToFold
       frame_parent: 0,
       frame_inherit: true,
       vertices_coords: vertices.map((point) => toAxes(point, flat ? 2 : 3)),
-      ...bends(pattern.edges, isFolded),
-      faceOrders: faceOrders(flatFaces(pattern, form)),
+      ...bends(pattern.edges, angleOf),
+      // layers that were set up apart from each other overlap no more
+      faceOrders: faceOrders(flatFaces(pattern, form)).filter(([one, other]) => isTogether(one, other)),
     };
   };
 
   const all = program.steps.length;
   return [
-    frame('flat', all, ({ foldAngle }) => Math.abs(foldAngle) === 180),
-    frame('closed', all, ({ step }) => step !== undefined),
+    frame('flat', all, ({ foldAngle }) => (Math.abs(foldAngle) === 180 ? foldAngle : 0)),
+    frame('closed', all, closedAngleOf),
     ...program.steps.flatMap((each, index) =>
-      movesPaper(each)
-        ? [frame(each.name, index + 1, ({ step }) => step !== undefined && step <= index)]
-        : [],
+      movesPaper(each) ? [frame(each.name, index + 1, anglesAfter(program, index + 1))] : [],
     ),
   ];
 }

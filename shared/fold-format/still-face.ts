@@ -1,7 +1,6 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { FoldProgram } from '../creases/fold-program.ts';
-import { type FlatForm, middleOf } from '../folding/fold-in-steps.ts';
-import { distanceFrom, move } from '../geometry/plane.ts';
+import { type FlatForm, isMoved, middleOf } from '../folding/fold-in-steps.ts';
 
 /** A face that stays where it is through every step, also when the spine is bent; the first one if none does. */
 export function stillFace(
@@ -9,13 +8,12 @@ export function stillFace(
   { steps }: FoldProgram,
   forms: readonly FlatForm[],
 ): number {
-  const stays = faces.findIndex(({ vertices: corners }, face) => {
+  const stays = faces.findIndex(({ vertices: corners, panel }, face) => {
     const middle = middleOf(corners, vertices);
     return steps.every((step, index) => {
       const lies = forms[index]?.lies[face];
       if (step.kind !== 'fold' || !lies) return true;
-      const side = Math.sign(distanceFrom(step.line, step.moving));
-      return Math.sign(distanceFrom(step.line, move(lies, middle))) !== side;
+      return !isMoved(step, panel, lies, middle);
     });
   });
   return Math.max(0, stays);

@@ -8,6 +8,9 @@ import { meshOf } from './mesh.ts';
 const description =
   'Millimetres from the bottom left corner of the blank: x to the right, y up, z toward the viewer; the inside face of the sheet is up, and face normals point out of it. Frame 0 is the crease pattern, frame 1 the flat form before the spine is bent, frame 2 the closed form, and one frame follows for each step that moves paper.';
 
+const withoutKnockouts =
+  'Knockouts are left out: a face of FOLD has no holes, and proofs are of the whole sheet.';
+
 /**
  * A folded plan as FOLD 1.2: the crease pattern as key frame, its folded forms as further frames.
  *
@@ -26,7 +29,7 @@ export function toFold(folded: Folded, creator: string): FoldDocument {
     file_spec: 1.2,
     file_creator: creator,
     file_title: styleOf(plan.spec).title,
-    file_description: description,
+    file_description: folded.knockouts ? `${description} ${withoutKnockouts}` : description,
     file_classes: ['singleModel', 'diagrams'],
     frame_title: 'crease pattern',
     frame_classes: ['creasePattern'],
@@ -35,7 +38,7 @@ export function toFold(folded: Folded, creator: string): FoldDocument {
     vertices_coords: vertices.map((point) => toAxes(point, 2)),
     edges_vertices: mesh.edges_vertices,
     edges_faces: mesh.edges_faces,
-    ...bends(edges, ({ step }) => step !== undefined),
+    ...bends(edges, ({ foldAngle }) => foldAngle),
     'edges_hemfold:step': edges.map(({ step }) => (step === undefined ? null : (steps[step] ?? null))),
     faces_vertices: mesh.faces_vertices,
     faces_edges: mesh.faces_edges,

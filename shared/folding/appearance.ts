@@ -1,12 +1,15 @@
 import type { Plan } from '../solver/plan.ts';
+import { pocketsOf } from '../styles/pockets-of.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Folded } from './proof-of.ts';
 import { type Region, regionsFrom, type Side } from './regions.ts';
-import { spineLines } from './spine-lines.ts';
+import { spotsOf } from './spots.ts';
+import { facesSquareTo } from './square-faces.ts';
 
-/** One way of looking at the folder, with all that can be seen. */
+/** One way of looking at the piece, with all that can be seen. */
 export interface Appearance {
-  readonly view: 'outside' | 'inside' | 'front cover' | 'back cover' | 'pockets, flaps lifted';
+  /** `outside`, `inside`, a cover's name, or `pockets, flaps lifted`. */
+  readonly view: string;
   readonly regions: readonly Region[];
 }
 
@@ -14,16 +17,17 @@ export interface Appearance {
 export const printUp = ({ arrangement }: Plan): { readonly x: number; readonly y: number } =>
   arrangement.sheetTurned ? { x: -1, y: 0 } : { x: 0, y: -1 };
 
-/** The folder from every side: open flat from outside and inside, closed, and with the pockets' fronts lifted. */
-export function appearancesOf({ plan, pattern, proof }: Folded): readonly Appearance[] {
-  const { spots } = proof;
+/** The piece from every side: open flat from outside and inside, closed, and with the pockets' fronts lifted. */
+export function appearancesOf(folded: Folded): readonly Appearance[] {
+  const { plan, proof } = folded;
+  const { covers } = styleOf(plan.spec);
+  const pockets = pocketsOf(plan);
   const up = printUp(plan);
-  const fronts = new Set(styleOf(plan.spec).pockets.flatMap(({ front }) => front));
-  const { first, second } = spineLines(pattern);
+  const fronts = new Set(pockets.flatMap(({ front }) => front));
   const look = (
     view: Appearance['view'],
     side: Side,
-    there = spots,
+    there = proof.spots,
     hidden?: (panel: string) => boolean,
   ) => ({
     view,
@@ -32,16 +36,9 @@ export function appearancesOf({ plan, pattern, proof }: Folded): readonly Appear
   return [
     look('outside', 'outside'),
     look('inside', 'inside'),
-    look(
-      'front cover',
-      'outside',
-      spots.filter(({ x }) => x < first),
-    ),
-    look(
-      'back cover',
-      'outside',
-      spots.filter(({ x }) => x > second),
-    ),
-    look('pockets, flaps lifted', 'inside', spots, (panel) => fronts.has(panel)),
+    ...covers.map(({ name, side }) => look(name, 'inside', spotsOf(facesSquareTo(folded, side)))),
+    ...(fronts.size === 0
+      ? []
+      : [look('pockets, flaps lifted', 'inside', proof.spots, (panel) => fronts.has(panel))]),
   ].filter(({ regions }) => regions.length > 0);
 }

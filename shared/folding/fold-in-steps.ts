@@ -20,7 +20,7 @@ export interface FlatForm {
 
 /**
  * Does a program's steps one by one and keeps how the sheet lies after each. The first form is the open
- * sheet, the last the flat result; folds of 90°, glue and contents leave everything where it is.
+ * sheet, the last the flat result; folds of 90°, what is set up, glue and contents leave everything where it is.
  * @returns one form more than there are steps
  */
 export function foldInSteps(pattern: CreasePattern, program: FoldProgram): readonly FlatForm[] {
@@ -39,11 +39,12 @@ export function foldInSteps(pattern: CreasePattern, program: FoldProgram): reado
 function after(form: FlatForm, step: Step, middles: readonly Point[], pattern: CreasePattern): FlatForm {
   switch (step.kind) {
     case 'fold':
-      return folded(form, step, middles);
+      return folded(form, step, middles, pattern);
     case 'tuck':
       return tucked(form, step, pattern);
     case 'glue':
     case 'fill':
+    case 'stand':
       return form;
   }
 }
@@ -58,20 +59,32 @@ export function middleOf(corners: readonly number[], vertices: readonly Point[])
   return { x, y };
 }
 
-function folded(form: FlatForm, step: FoldStep, middles: readonly Point[]): FlatForm {
+function folded(
+  form: FlatForm,
+  step: FoldStep,
+  middles: readonly Point[],
+  { faces }: CreasePattern,
+): FlatForm {
   if (step.angle !== 180) return form;
   const mirror = reflection(step.line);
-  const side = Math.sign(distanceFrom(step.line, step.moving));
-  const moves = form.lies.map((lies, face) => {
-    const middle = middles[face];
-    return middle !== undefined && Math.sign(distanceFrom(step.line, move(lies, middle))) === side;
-  });
+  const moves = form.lies.map((lies, face) => isMoved(step, faces[face]?.panel, lies, middles[face]));
   const rest = form.order.filter((face) => !moves[face]);
   const turned = form.order.filter((face) => moves[face]).toReversed();
   return {
     lies: form.lies.map((lies, face) => (moves[face] ? compose(mirror, lies) : lies)),
     order: step.direction === 'toward' ? [...rest, ...turned] : [...turned, ...rest],
   };
+}
+
+/** Whether a fold moves a face of a panel that lies so, from the middle of the face on the sheet. */
+export function isMoved(
+  { line, moving, only }: FoldStep,
+  panel: string | undefined,
+  lies: Isometry,
+  middle: Point | undefined,
+): boolean {
+  if (middle === undefined || (only && !only.includes(panel ?? ''))) return false;
+  return Math.sign(distanceFrom(line, move(lies, middle))) === Math.sign(distanceFrom(line, moving));
 }
 
 function tucked(form: FlatForm, step: TuckStep, { faces }: CreasePattern): FlatForm {

@@ -1,12 +1,17 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { GlueStep, GlueStrip, Step } from '../creases/fold-program.ts';
 import { glueKeepOut } from '../creases/glue-keep-out.ts';
-import { move, type Point } from '../geometry/plane.ts';
+import { inverse, move } from '../geometry/plane.ts';
 import type { Neighbours } from './faces-across.ts';
 import { boxOf, type FlatFace, flatFaces, TOUCH } from './flat-faces.ts';
 import type { FlatForm } from './fold-in-steps.ts';
+import { type Bond, besideStrip } from './glue-bonds.ts';
 import type { Joint } from './joints.ts';
-import type { PocketPlace } from './pockets.ts';
+import { type Plates, platesOf } from './plates.ts';
+import { closedSidesOf, isLevel, type PocketPlace } from './pocket-place.ts';
+import { mouthOf } from './pockets.ts';
+import { carry, type Motion } from './space.ts';
+import { isClear, type Placed, placed } from './strips.ts';
 
 /** A folded sheet as the check of its glue needs it. */
 export interface Gluable {
@@ -17,150 +22,159 @@ export interface Gluable {
   /** Of the last form, and the joints between them. */
   readonly faces: readonly FlatFace[];
   readonly joints: readonly Joint[];
+  /** Where each face stands when the piece is set up. */
+  readonly motions: readonly Motion[];
+}
+
+/** What is held together by the glue, and what is wrong with it. */
+export interface Gluing {
+  readonly bonds: readonly Bond[];
+  readonly faults: readonly string[];
 }
 
 /** A pocket with where its mouth lies. */
 interface Mouth extends PocketPlace {
-  readonly x: number;
+  readonly at: number;
+  /** The panel behind the contents. */
+  readonly back: ReturnType<typeof boxOf>;
+}
+
+interface Layers extends Gluable {
+  readonly plates: Plates;
+  readonly mouths: readonly Mouth[];
+  /** Of each face of the sheet. */
+  readonly vertices: readonly (readonly number[])[];
 }
 
 /**
  * Where glue would not hold what it is for, or hold what it must not: each strip lies between the two layers that
- * it names when it is put on and still does in the finished form, keeps its distances from edges, scores and
- * mouths, and joins no pocket's back with its front.
+ * it names when it is put on and still does in the finished form, flat and set up, keeps its distances from edges,
+ * scores and mouths, and joins no pocket's back with its front but where it is to end the pocket.
  */
-export function glueFaults(
-  steps: readonly Step[],
-  pockets: readonly PocketPlace[],
-  sheet: Gluable,
-): readonly string[] {
-  const mouths = pockets.map((place): Mouth => {
+export function gluingOf(steps: readonly Step[], pockets: readonly PocketPlace[], sheet: Gluable): Gluing {
+  const flatPockets = pockets.filter(({ walls }) => walls === undefined);
+  const mouths = flatPockets.map((place): Mouth => {
     const cover = sheet.faces.filter(({ panel }) => panel === place.panel);
-    return { ...place, x: boxOf(cover.flatMap(({ corners }) => corners))[place.mouth] };
+    return {
+      ...place,
+      at: mouthOf(place, sheet.faces),
+      back: boxOf(cover.flatMap(({ corners }) => corners)),
+    };
   });
-  return steps.flatMap((step, index) => {
+  const layers: Layers = {
+    ...sheet,
+    plates: platesOf(sheet.neighbours),
+    mouths,
+    vertices: sheet.pattern.faces.map(({ vertices }) => vertices),
+  };
+  const bonds: Bond[] = [];
+  const faults: string[] = [];
+  for (const [index, step] of steps.entries()) {
     const form = sheet.forms[index];
-    if (step.kind !== 'glue' || !form) return [];
+    if (step.kind !== 'glue' || !form) continue;
     const faces = form === sheet.forms.at(-1) ? sheet.faces : flatFaces(sheet.pattern, form);
-    return step.strips.flatMap((strip) => {
-      const fault = faultOf(strip, step, faces, sheet, mouths);
-      return fault === undefined ? [] : [`${step.name}, on ${strip.panel}: ${fault}`];
-    });
-  });
+    for (const strip of step.strips) {
+      const found = bondOf(strip, step, faces, layers);
+      const fault = typeof found === 'string' ? found : faultOf(found, layers);
+      if (fault !== undefined) faults.push(`${step.name}, on ${strip.panel}: ${fault}`);
+      if (typeof found !== 'string') bonds.push(found);
+    }
+  }
+  return { bonds, faults };
 }
 
-/** The first thing that is wrong with a strip. */
-function faultOf(
+/** The two layers that a strip holds together, or why it does not. */
+function bondOf(
   strip: GlueStrip,
   { width }: GlueStep,
   faces: readonly FlatFace[],
-  sheet: Gluable,
-  mouths: readonly Mouth[],
-): string | undefined {
+  sheet: Layers,
+): Bond | string {
+  const plateOf = ({ index }: FlatFace) => (sheet.plates[index] ?? []).flatMap((each) => faces[each] ?? []);
+  const clear = (face: FlatFace, there: Placed) =>
+    isClear(plateOf(face), there, sheet.vertices, sheet.neighbours);
   const sides = [strip.right - strip.left, strip.bottom - strip.top];
   if (!sides.every((side) => side > 0)) return 'there is no room for a strip';
   if (!sides.some((side) => Math.abs(side - width) <= TOUCH))
     return 'the strip is not as wide as is said of it';
-  const owner = faces.find((face) => face.panel === strip.panel && isClear(face, placed(strip, face), sheet));
+  const owner = faces.find((face) => face.panel === strip.panel && clear(face, placed(strip, face)));
   if (!owner) return 'the strip comes too near to an edge or a score, or lies elsewhere';
   const there = placed(strip, owner);
-  const other = besideStrip(there, strip, owner, faces);
+  const plate = sheet.plates[owner.index] ?? [];
+  const other = besideStrip(there, strip, owner, faces, plate);
   if (other?.panel !== strip.to) return `it sticks to ${other?.panel ?? 'nothing'} instead of ${strip.to}`;
-  if (!isClear(other, there, sheet)) return `it comes too near to an edge or a score of ${strip.to}`;
+  if (!clear(other, there)) return `it comes too near to an edge or a score of ${strip.to}`;
   const [ownerLast, otherLast] = [sheet.faces[owner.index], sheet.faces[other.index]];
   if (!ownerLast || !otherLast) return 'its panels are not there any more';
-  const atLast = placed(strip, ownerLast);
-  if (besideStrip(atLast, strip, ownerLast, sheet.faces) !== otherLast)
+  const box = placed(strip, ownerLast);
+  const beside = besideStrip(box, strip, ownerLast, sheet.faces, plate);
+  if (!beside || !sheet.plates[otherLast.index]?.includes(beside.index))
     return `it does not stay on ${strip.to}`;
+  return { strip, owner: ownerLast, other: otherLast, box };
+}
+
+/** The first thing that is wrong with what a strip holds. */
+function faultOf(
+  { strip, owner, other, box }: Bond,
+  { mouths, joints, motions }: Layers,
+): string | undefined {
+  const off = Math.max(
+    ...box.corners.map((corner) => {
+      const [one, two] = [owner, other].map(({ index, lies }) => {
+        const motion = motions[index];
+        return motion && carry(motion, { ...move(inverse(lies), corner), z: 0 });
+      });
+      return one && two ? Math.hypot(one.x - two.x, one.y - two.y, one.z - two.z) : 0;
+    }),
+  );
+  if (off > SET_UP) return `it does not stay on ${strip.to} when the piece is set up`;
   for (const pocket of mouths) {
-    if (shuts(pocket, strip)) return `it glues the ${pocket.name} shut`;
-    const gap = Math.max(atLast.left - pocket.x, pocket.x - atLast.right);
-    if (gap < glueKeepOut.mouth - TOUCH && !isFoldedAt(pocket.x, owner, other, sheet.joints))
+    if (shuts(pocket, strip, box)) return `it glues the ${pocket.name} shut`;
+    if (isNearMouth(pocket, box) && !isFoldedAt(pocket, owner, other, joints))
       return `it comes too near to the mouth of the ${pocket.name}`;
   }
   return undefined;
 }
 
-/** Where a strip lies when its face lies somewhere: upright still, as folds turn it by whole quarters. */
-interface Placed {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly corners: readonly Point[];
+/** Two glued layers may stand this far apart, in nanometres, when the piece is set up: rounding. */
+const SET_UP = 10;
+
+function isNearMouth({ at, mouth, back }: Mouth, box: Placed): boolean {
+  const level = isLevel(mouth);
+  const [from, to] = level ? [box.top, box.bottom] : [box.left, box.right];
+  const beside = level
+    ? box.left < back.right && back.left < box.right
+    : box.top < back.bottom && back.top < box.bottom;
+  return beside && Math.max(from - at, at - to) < glueKeepOut.mouth - TOUCH;
 }
 
-function placed({ left, right, top, bottom }: GlueStrip, { lies }: FlatFace): Placed {
-  const corners = [
-    move(lies, { x: left, y: top }),
-    move(lies, { x: right, y: top }),
-    move(lies, { x: right, y: bottom }),
-    move(lies, { x: left, y: bottom }),
-  ];
-  return { ...boxOf(corners), corners };
-}
+/** A strip that ends a pocket lies no further from the panel's side than this, in nanometres; common practice. */
+const endOfPocket = 15_000_000;
 
-/** Whether a strip lies in a face, far enough from the face's free edges and scores. */
-function isClear(face: FlatFace, strip: Placed, { pattern, neighbours }: Gluable): boolean {
-  const across = neighbours[face.index] ?? [];
-  return (pattern.faces[face.index]?.vertices ?? []).every((vertex, index) => {
-    const isScore = across.some(({ from }) => from === vertex);
-    const [least] = depths(face, index, strip);
-    return least >= glueKeepOut[isScore ? 'score' : 'edge'] - TOUCH;
-  });
-}
-
-/** The least and the greatest distance of a strip's corners from an edge of a face, positive on the face's side. */
-function depths({ corners, turned }: FlatFace, edge: number, strip: Placed): readonly [number, number] {
-  const [p, q] = [corners[edge], corners[edge + 1] ?? corners[0]];
-  if (!p || !q) return [Number.NaN, Number.NaN];
-  const [dx, dy] = [q.x - p.x, q.y - p.y];
-  const toward = (turned ? -1 : 1) / Math.hypot(dx, dy);
-  let [least, most] = [Infinity, -Infinity];
-  for (const { x, y } of strip.corners) {
-    const depth = toward * (dx * (y - p.y) - dy * (x - p.x));
-    if (depth < least) least = depth;
-    if (depth > most) most = depth;
-  }
-  return [least, most];
-}
-
-/** The next layer on the side of a face that a strip is on, anywhere along the strip. */
-function besideStrip(
-  strip: Placed,
-  { face: side }: GlueStrip,
-  owner: FlatFace,
-  faces: readonly FlatFace[],
-): FlatFace | undefined {
-  const up = (side === 'inside') !== owner.turned ? 1 : -1;
-  let nearest: FlatFace | undefined;
-  for (const face of faces) {
-    const above = up * (face.height - owner.height);
-    if (above <= 0 || (nearest && above > up * (nearest.height - owner.height))) continue;
-    if (liesUnder(strip, face)) nearest = face;
-  }
-  return nearest;
-}
-
-/** Whether a strip and a face overlap: neither the strip's box nor an edge of the face parts them. */
-const liesUnder = (strip: Placed, face: FlatFace): boolean =>
-  strip.left < face.right - TOUCH &&
-  face.left < strip.right - TOUCH &&
-  strip.top < face.bottom - TOUCH &&
-  face.top < strip.bottom - TOUCH &&
-  face.corners.every((_, edge) => depths(face, edge, strip)[1] > TOUCH);
-
-function shuts({ panel, behind, front }: PocketPlace, { panel: one, to: other }: GlueStrip): boolean {
+/** Whether a strip joins a pocket's back with its front elsewhere than where it is to end the pocket. */
+function shuts(pocket: Mouth, { panel: one, to: other }: GlueStrip, box: Placed): boolean {
+  const { panel, behind, front, back } = pocket;
   const isBack = (name: string) => name === panel || behind.includes(name);
-  return (isBack(one) && front.includes(other)) || (front.includes(one) && isBack(other));
+  const joins = (isBack(one) && front.includes(other)) || (front.includes(one) && isBack(other));
+  if (!joins) return false;
+  const closed = closedSidesOf(pocket);
+  // a tab lies folded away under the contents
+  if (one !== panel && other !== panel) return closed.every(({ by }) => by !== 'tab');
+  const runsLevel = box.right - box.left > box.bottom - box.top;
+  return !closed.some(
+    ({ side, by }) =>
+      by !== 'fold' && runsLevel === isLevel(side) && Math.abs(box[side] - back[side]) <= endOfPocket,
+  );
 }
 
 /** Whether two layers hang together by a fold at a mouth, so that nothing slides in between them there. */
-const isFoldedAt = (x: number, one: FlatFace, other: FlatFace, joints: readonly Joint[]): boolean =>
-  joints.some(
+function isFoldedAt({ at, mouth }: Mouth, one: FlatFace, other: FlatFace, joints: readonly Joint[]): boolean {
+  const across = isLevel(mouth) ? 'y' : 'x';
+  return joints.some(
     (joint) =>
       joint.folded &&
-      Math.abs(joint.from.x - x) <= TOUCH &&
-      Math.abs(joint.to.x - x) <= TOUCH &&
+      Math.abs(joint.from[across] - at) <= TOUCH &&
+      Math.abs(joint.to[across] - at) <= TOUCH &&
       [joint.one.index, joint.other.index].every((face) => face === one.index || face === other.index),
   );
+}

@@ -1,17 +1,11 @@
-import { type FlatFace, TOUCH } from './flat-faces.ts';
+import { boxOf, type FlatFace, TOUCH } from './flat-faces.ts';
+import type { Bond } from './glue-bonds.ts';
 import type { Joint } from './joints.ts';
+import { type ClosedSide, closedSidesOf, isLevel, type PaperSide, type PocketPlace } from './pocket-place.ts';
 
-/** Where a style keeps things: the contents go between the panels behind and the panels in front. */
-export interface PocketPlace {
-  readonly name: string;
-  /** The panel behind the contents, whose folded width is the pocket's. */
-  readonly panel: string;
-  /** Panels that lie behind the contents besides that one. */
-  readonly behind: readonly string[];
-  readonly front: readonly string[];
-  /** The side of the flat form at which the contents slide in. */
-  readonly mouth: 'left' | 'right';
-}
+export type { PocketPlace } from './pocket-place.ts';
+
+type Box = ReturnType<typeof boxOf>;
 
 /** What the folded form says of a pocket; lengths in nanometres. */
 export interface Pocket {
@@ -19,69 +13,193 @@ export interface Pocket {
   /** Clear inside between the folds, before the thickness of paper and contents. */
   readonly width: number;
   readonly height: number;
+  /** That inside, where it lies in the flat form. */
+  readonly box: Box;
   readonly faults: readonly string[];
 }
 
-/** Looks for a pocket in the folded form: front and back apart, mouth open, closed above and below. */
-export function pocketIn(place: PocketPlace, joints: readonly Joint[], faces: readonly FlatFace[]): Pocket {
+/** Nothing slides out through a gap beside tabs and glue that is no wider than this; common practice. */
+const leastGap = 12_000_000;
+/** Tape ends this far beside where the contents may reach; common practice. */
+const besideGlue = 1_000_000;
+
+/** One stretch where front and back hang together, at a place across the side. */
+interface End {
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Looks for a pocket in the folded form: front and back apart, mouth open, closed at the sides that are said to be. */
+export function pocketIn(
+  place: PocketPlace,
+  joints: readonly Joint[],
+  faces: readonly FlatFace[],
+  bonds: readonly Bond[] = [],
+): Pocket {
   const isBehind = ({ panel }: FlatFace) => panel === place.panel || place.behind.includes(panel);
   const isFront = ({ panel }: FlatFace) => place.front.includes(panel);
-  const cover = faces.filter(({ panel }) => panel === place.panel);
-  const left = Math.min(...cover.map((face) => face.left));
-  const right = Math.max(...cover.map((face) => face.right));
+  const back = boxOf(cornersOf(faces.filter(({ panel }) => panel === place.panel)));
+  const reach = withinBoth(back, boxOf(cornersOf(faces.filter(isFront))));
   const joining = joints.filter(
     ({ one, other }) => (isBehind(one) && isFront(other)) || (isFront(one) && isBehind(other)),
   );
-  const closed = levels(joining).filter(({ spans }) => covered(spans, left, right));
-  const [top, bottom] = [closed[0]?.y, closed.at(-1)?.y];
-  const mouth = place.mouth === 'left' ? left : right;
-  const open = closed.length < 2 || top === undefined || bottom === undefined;
+  const ends = closedSidesOf(place).map((closed) => ({
+    ...closed,
+    at: endOf(closed, place, { back, reach, joining, joints, bonds }),
+  }));
+  const open = ends.filter(({ at }) => at === undefined).map(({ side }) => side);
+  const limit = (side: PaperSide): number => ends.find((end) => end.side === side)?.at ?? back[side];
+  const box = { left: limit('left'), right: limit('right'), top: limit('top'), bottom: limit('bottom') };
+  const mouth = mouthOf(place, faces);
   return {
     name: place.name,
-    width: right - left,
-    height: open ? 0 : bottom - top,
+    width: open.some((side) => !isLevel(side)) ? 0 : box.right - box.left,
+    height: open.some(isLevel) ? 0 : box.bottom - box.top,
+    box,
     faults: [
       ...(apart(faces.filter(isBehind), faces.filter(isFront))
         ? []
         : [`the front of the ${place.name} does not lie over its back`]),
-      ...(open ? [`the ${place.name} is not closed above and below`] : []),
-      ...(joining.some(({ from, to }) => near(from.x, mouth) && near(to.x, mouth))
+      ...openness(place, open),
+      ...(joining.some((joint) => liesAt(joint, place.mouth, mouth))
         ? [`the mouth of the ${place.name} is folded shut`]
         : []),
     ],
   };
 }
 
+/** Where a pocket's mouth lies, across its side: where the front ends over the panel behind. */
+export function mouthOf({ panel, front, mouth }: PocketPlace, faces: readonly FlatFace[]): number {
+  const back = boxOf(cornersOf(faces.filter((face) => face.panel === panel)));
+  const over = faces.filter(
+    (face) =>
+      front.includes(face.panel) &&
+      face.left < back.right - TOUCH &&
+      back.left < face.right - TOUCH &&
+      face.top < back.bottom - TOUCH &&
+      back.top < face.bottom - TOUCH,
+  );
+  return over.length === 0 ? back[mouth] : withinBoth(back, boxOf(cornersOf(over)))[mouth];
+}
+
+interface Around {
+  readonly back: Box;
+  readonly reach: Box;
+  readonly joining: readonly Joint[];
+  readonly joints: readonly Joint[];
+  readonly bonds: readonly Bond[];
+}
+
+/** Where a pocket ends at a side; undefined where it is open there. */
+function endOf({ side, by }: ClosedSide, place: PocketPlace, around: Around): number | undefined {
+  const { back, reach, joining, joints, bonds } = around;
+  const [start, end] = isLevel(side) ? [reach.left, reach.right] : [reach.top, reach.bottom];
+  const opposite = ({ left: 'right', right: 'left', top: 'bottom', bottom: 'top' } as const)[side];
+  const ends =
+    by === 'glue'
+      ? bonds.filter((bond) => joins(bond, place)).flatMap(({ box }) => endOfStrip(box, side))
+      : (by === 'fold' ? joining : joints.filter((joint) => isOfTab(joint, place, bonds))).flatMap((joint) =>
+          endOfFold(joint, side),
+        );
+  const whole = levels(ends)
+    .filter((level) => covered(level, start, end, by === 'fold' ? TOUCH : leastGap))
+    .map(([first]) => first?.at ?? Number.NaN)
+    .filter((at) => Math.abs(at - back[side]) < Math.abs(at - back[opposite]));
+  return whole.toSorted((p, q) => Math.abs(p - back[side]) - Math.abs(q - back[side]))[0];
+}
+
+/** Whether a strip holds a pocket's front to the panel behind its contents. */
+const joins = ({ owner, other }: Bond, { panel, front }: PocketPlace): boolean =>
+  (owner.panel === panel && front.includes(other.panel)) ||
+  (front.includes(owner.panel) && other.panel === panel);
+
+/** Whether a fold has a tab on one of its sides which is glued to what is not on the other. */
+function isOfTab({ folded, one, other }: Joint, place: PocketPlace, bonds: readonly Bond[]): boolean {
+  if (!folded) return false;
+  return [[one.panel, other.panel] as const, [other.panel, one.panel] as const].some(([tab, from]) => {
+    if (!place.behind.includes(tab)) return false;
+    const isBack = from === place.panel;
+    if (!isBack && !place.front.includes(from)) return false;
+    return bonds.some(
+      ({ owner, other: held }) =>
+        [owner.panel, held.panel].includes(tab) &&
+        [owner.panel, held.panel].some((panel) =>
+          isBack ? place.front.includes(panel) : panel === place.panel,
+        ),
+    );
+  });
+}
+
+function endOfFold({ from, to }: Joint, side: PaperSide): End[] {
+  const [across, along] = isLevel(side) ? (['y', 'x'] as const) : (['x', 'y'] as const);
+  if (!near(from[across], to[across])) return [];
+  return [
+    {
+      at: from[across],
+      from: Math.min(from[along], to[along]),
+      to: Math.max(from[along], to[along]),
+    },
+  ];
+}
+
+/** A strip that runs along a side ends the pocket at its inner edge. */
+function endOfStrip({ left, right, top, bottom }: Box, side: PaperSide): End[] {
+  const runsLevel = right - left > bottom - top;
+  if (runsLevel !== isLevel(side)) return [];
+  const inner = { left: right, right: left, top: bottom, bottom: top }[side];
+  const at = inner + (side === 'left' || side === 'top' ? besideGlue : -besideGlue);
+  return runsLevel ? [{ at, from: left, to: right }] : [{ at, from: top, to: bottom }];
+}
+
+function openness({ name, closed }: PocketPlace, open: readonly PaperSide[]): string[] {
+  if (open.length === 0) return [];
+  if (closed === undefined) return [`the ${name} is not closed above and below`];
+  return open.map((side) => `the ${name} is open at its ${side}`);
+}
+
+const liesAt = ({ from, to }: Joint, side: PaperSide, at: number): boolean => {
+  const across = isLevel(side) ? 'y' : 'x';
+  return near(from[across], at) && near(to[across], at);
+};
+
 const near = (one: number, other: number): boolean => Math.abs(one - other) <= TOUCH;
+
+const cornersOf = (faces: readonly FlatFace[]) => faces.flatMap(({ corners }) => corners);
+
+/** The part of a box that another covers; the whole of it where the other is empty. */
+const withinBoth = (box: Box, { left, right, top, bottom }: Box): Box =>
+  left > right
+    ? box
+    : {
+        left: Math.max(box.left, left),
+        right: Math.min(box.right, right),
+        top: Math.max(box.top, top),
+        bottom: Math.min(box.bottom, bottom),
+      };
 
 function apart(behind: readonly FlatFace[], front: readonly FlatFace[]): boolean {
   const highest = Math.max(...behind.map(({ height }) => height));
   return front.length > 0 && highest < Math.min(...front.map(({ height }) => height));
 }
 
-type Span = readonly [number, number];
-
-/** The level folds among joints, from the top down, each with the stretches that it closes. */
-function levels(
-  joints: readonly Joint[],
-): readonly { readonly y: number; readonly spans: readonly Span[] }[] {
-  const found: { y: number; spans: Span[] }[] = [];
-  for (const { from, to } of joints) {
-    if (!near(from.y, to.y)) continue;
-    const span: Span = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
-    const level = found.find(({ y }) => near(y, from.y));
-    if (level) level.spans.push(span);
-    else found.push({ y: from.y, spans: [span] });
+/** Ends on one line each. */
+function levels(ends: readonly End[]): readonly (readonly End[])[] {
+  const found: End[][] = [];
+  for (const end of ends) {
+    const level = found.find(([first]) => first !== undefined && near(first.at, end.at));
+    if (level) level.push(end);
+    else found.push([end]);
   }
-  return found.toSorted((one, other) => one.y - other.y);
+  return found;
 }
 
-/** Whether spans together leave no gap between two ends. */
-function covered(spans: readonly Span[], left: number, right: number): boolean {
-  let reached = left;
-  for (const [start, end] of spans.toSorted((one, other) => one[0] - other[0])) {
-    if (start > reached + TOUCH) break;
-    reached = Math.max(reached, end);
+/** Whether stretches together leave no gap that is wider than so much between two ends. */
+function covered(stretches: readonly End[], start: number, end: number, gap: number): boolean {
+  let reached = start;
+  for (const { from, to } of stretches.toSorted((one, other) => one.from - other.from)) {
+    if (from > reached + gap) break;
+    reached = Math.max(reached, to);
   }
-  return reached >= right - TOUCH;
+  return reached >= end - gap;
 }

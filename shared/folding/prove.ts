@@ -1,30 +1,49 @@
-import { spineFor } from '../contents/stack.ts';
-import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { type CreasePattern, closedAngleOf } from '../creases/crease-pattern.ts';
 import type { FoldProgram } from '../creases/fold-program.ts';
 import { move } from '../geometry/plane.ts';
+import { closedExtent } from './closed-extent.ts';
 import { crossings } from './crossings.ts';
 import { facesAcross } from './faces-across.ts';
 import { boxOf, type FlatFace, flatFaces } from './flat-faces.ts';
 import { type FlatForm, foldInSteps } from './fold-in-steps.ts';
 import { foldRigid } from './fold-rigid.ts';
-import { glueFaults } from './glue-faults.ts';
+import type { Bond } from './glue-bonds.ts';
+import { gluingOf } from './glue-faults.ts';
 import { graphFaults } from './graph-faults.ts';
 import { jointsOf } from './joints.ts';
-import { type Pocket, type PocketPlace, pocketIn } from './pockets.ts';
+import { leafPlanes } from './leaf-planes.ts';
+import { leavesOf } from './leaves.ts';
+import { passingThrough } from './passing-through.ts';
+import { closedSidesOf, type PocketPlace } from './pocket-place.ts';
+import { type Pocket, pocketIn } from './pockets.ts';
+import { roomFaults } from './room-between.ts';
+import type { Motion } from './space.ts';
 import { type Spot, spotsOf } from './spots.ts';
+import { boxIn } from './standing-box.ts';
 import { stepFaults } from './step-faults.ts';
-import { type ClosedLayers, closedLayers } from './thickness.ts';
+import { type ClosedLayers, closedLayers, layersOfLeaves } from './thickness.ts';
 import { vertexFaults } from './vertices.ts';
 
 /** What a plan promises of its folded form, in nanometres. */
 export interface Promised {
-  /** Of the flat sleeve, before the spine is bent. */
+  /** Of the flat form, before any fold is set up at a right angle. */
   readonly flat: { readonly width: number; readonly height: number };
+  /** Of the finished form, seen square to a panel; left out where it lies flat for good. */
+  readonly closed?: {
+    readonly face: string;
+    readonly width: number;
+    readonly height: number;
+    /** Between the outermost sheets. */
+    readonly depth: number;
+  };
   readonly pockets: readonly PocketPlace[];
-  /** Distance between the spine scores, what lies in the folder when it is closed, and one sheet's thickness. */
-  readonly spine: number;
+  /** What lies in the piece when it is closed, and one sheet's thickness. */
   readonly stack: number;
   readonly caliper: number;
+  /** One item as it stands, where there are contents. */
+  readonly item?: { readonly width: number; readonly height: number };
+  /** Layers of the sheet around the contents, as the style counts them. */
+  readonly layers?: number;
 }
 
 /** One thing that the folded form was held against. */
@@ -45,6 +64,12 @@ export interface Proof {
   readonly pockets: readonly Pocket[];
   readonly spots: readonly Spot[];
   readonly layers: ClosedLayers;
+  /** Where each face stands in the finished form. */
+  readonly motions: readonly Motion[];
+  /** For each face, the number of its leaf. */
+  readonly leaves: readonly number[];
+  /** Layers that glue holds together. */
+  readonly bonds: readonly Bond[];
 }
 
 /** Two ways of folding may differ by this much, in nanometres: rounding over a few dozen motions. */
@@ -68,12 +93,33 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
   const rigid = foldRigid(pattern, neighbours, root, ({ foldAngle }) =>
     Math.abs(foldAngle) === 180 ? foldAngle : 0,
   );
-  const closed = foldRigid(pattern, neighbours, root);
+  const closed = foldRigid(pattern, neighbours, root, closedAngleOf);
   const residual = Math.max(rigid.residual, closed.residual, disagreement(pattern, last, rigid.vertices));
   const box = boxOf(faces.flatMap(({ corners }) => corners));
   const spots = spotsOf(faces);
-  const layers = closedLayers(pattern, spots);
-  const pockets = promised.pockets.map((place) => pocketIn(place, joints, faces));
+  const { motions } = closed;
+  const leaves = leavesOf(pattern, neighbours);
+  const planes = leafPlanes(pattern, motions, leaves);
+  const leafLayers = layersOfLeaves(leaves, spots, joints);
+  const { stack, caliper } = promised;
+  const gluing = gluingOf(program.steps, promised.pockets, {
+    pattern,
+    neighbours,
+    forms,
+    faces,
+    joints,
+    motions,
+  });
+  const { bonds } = gluing;
+  const pockets = promised.pockets.map((place) =>
+    place.walls
+      ? boxIn(place, { pattern, faces, planes, motions, stack, item: promised.item })
+      : pocketIn(place, joints, faces, bonds),
+  );
+  const main = promised.closed?.face ?? promised.pockets[0]?.panel;
+  const face = planes.find((plane) => plane.faces.some((each) => pattern.faces[each]?.panel === main));
+  const layers = closedLayers(face, planes, leafLayers);
+  const behind = promised.pockets.map(({ panel }) => panel);
   const checks = [
     check(
       'graph',
@@ -97,21 +143,49 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     ),
     check(
       'layers',
-      crossings(joints, faces).map(({ message }) => message),
+      [...crossings(joints, faces).map(({ message }) => message), ...passingThrough(pattern, planes)],
       'no layer passes through another',
     ),
-    check('size', sizeFaults(box, promised), 'the folded outline has the promised size'),
     check(
-      'pockets',
-      pockets.flatMap(({ faults }) => faults),
-      'every pocket is closed above and below and open at its mouth',
+      'size',
+      [...sizeFaults(box, promised), ...closedFaults(closedExtent(face, planes), promised)],
+      'the folded outline has the promised size',
     ),
+    ...(pockets.length === 0
+      ? []
+      : [
+          check(
+            'pockets',
+            pockets.flatMap(({ faults }) => faults),
+            messageOn(promised.pockets),
+          ),
+        ]),
     check(
       'glue',
-      glueFaults(program.steps, promised.pockets, { pattern, neighbours, forms, faces, joints }),
+      gluing.faults,
       'every strip of glue holds the two layers that it is for, clear of edges, scores and mouths, and shuts no pocket',
     ),
-    check('spine', spineFaults(layers, promised), 'the closed folder fits its spine'),
+    ...(planes.length < 2
+      ? []
+      : [
+          check(
+            'spine',
+            roomFaults({
+              pattern,
+              motions,
+              planes,
+              layers: leafLayers,
+              bonds,
+              behind,
+              stack,
+              caliper,
+              layersAround: promised.layers ?? 0,
+            }),
+            promised.pockets.every(({ walls }) => walls === undefined)
+              ? 'the closed folder fits its spine'
+              : 'panels that stand face to face leave room for the paper and the contents between them',
+          ),
+        ]),
   ];
   return {
     checks,
@@ -122,15 +196,20 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     pockets,
     spots,
     layers,
+    motions,
+    leaves,
+    bonds,
   };
 }
 
-/** Each 90° fold hinges at mid-sheet, so of n layers beside the spine n − 1 count. */
-function spineFaults({ atSpine }: ClosedLayers, { spine, stack, caliper }: Promised): string[] {
-  const needed = spineFor(stack, { layers: atSpine, caliper, ease: 0 });
-  return needed <= spine
-    ? []
-    : [`${atSpine} layers and the contents take ${needed / 1e6} mm beside a spine of ${spine / 1e6} mm`];
+/** What holds of sound pockets, as their sides say. */
+function messageOn(pockets: readonly PocketPlace[]): string {
+  if (pockets.some(({ walls }) => walls))
+    return 'nothing reaches into the space for the contents, and paper stands around it where it is to';
+  const usual = pockets.every((place) => closedSidesOf(place).every(({ by }) => by === 'fold'));
+  return usual
+    ? 'every pocket is closed above and below and open at its mouth'
+    : 'every pocket is closed at its sides by folds, tabs or glue, and open at its mouth';
 }
 
 const isStill = ({ a, b, c, d, tx, ty }: FlatForm['lies'][number]): boolean =>
@@ -167,4 +246,18 @@ function sizeFaults(box: ReturnType<typeof boxOf>, { flat }: Promised): string[]
     : [
         `the folded outline is ${width / 1e6} by ${height / 1e6} mm instead of ${flat.width / 1e6} by ${flat.height / 1e6} mm`,
       ];
+}
+
+function closedFaults(
+  extent: ReturnType<typeof closedExtent>,
+  { closed }: Pick<Promised, 'closed'>,
+): string[] {
+  if (!closed) return [];
+  if (!extent) return [`nothing is called ${closed.face}`];
+  const sides = ['width', 'height', 'depth'] as const;
+  const shown = (size: Readonly<Record<(typeof sides)[number], number>>) =>
+    sides.map((side) => size[side] / 1e6).join(' by ');
+  return sides.every((side) => Math.abs(extent[side] - closed[side]) <= SIZE_SLIP)
+    ? []
+    : [`the finished form is ${shown(extent)} mm instead of ${shown(closed)} mm`];
 }

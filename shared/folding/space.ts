@@ -31,6 +31,39 @@ export const carry = (m: Motion, { x, y, z }: Point3): Point3 => ({
   z: m.zx * x + m.zy * y + m.zz * z + m.z0,
 });
 
+/** Where a motion turns a direction. */
+export const carryDirection = (m: Motion, { x, y, z }: Point3): Point3 => ({
+  x: m.xx * x + m.xy * y + m.xz * z,
+  y: m.yx * x + m.yy * y + m.yz * z,
+  z: m.zx * x + m.zy * y + m.zz * z,
+});
+
+export const minus = (p: Point3, q: Point3): Point3 => ({ x: p.x - q.x, y: p.y - q.y, z: p.z - q.z });
+
+/** The scalar product. */
+export const times = (p: Point3, q: Point3): number => p.x * q.x + p.y * q.y + p.z * q.z;
+
+/** The vector product. */
+export const cross = (p: Point3, q: Point3): Point3 => ({
+  x: p.y * q.z - p.z * q.y,
+  y: p.z * q.x - p.x * q.z,
+  z: p.x * q.y - p.y * q.x,
+});
+
+/** Twice the area of a plane polygon as a vector square to it (Newell's method). */
+export function areaOf(corners: readonly Point3[]): Point3 {
+  const [origin = { x: 0, y: 0, z: 0 }] = corners;
+  let [x, y, z] = [0, 0, 0];
+  for (const [index, corner] of corners.entries()) {
+    const next = corners[(index + 1) % corners.length] ?? corner;
+    const part = cross(minus(corner, origin), minus(next, origin));
+    x += part.x;
+    y += part.y;
+    z += part.z;
+  }
+  return { x, y, z };
+}
+
 /** The motion that does `first`, then `then`. */
 export const after = (then: Motion, first: Motion): Motion => ({
   xx: then.xx * first.xx + then.xy * first.yx + then.xz * first.zx,

@@ -4,9 +4,11 @@ import { covers, type FlatFace } from './flat-faces.ts';
 export interface Spot {
   readonly x: number;
   readonly y: number;
-  /** Left and right side of the cell that it is in. */
+  /** Sides of the cell that it is in. */
   readonly left: number;
   readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
   /** Square millimetres that it stands for. */
   readonly area: number;
   /** The faces there, from the lowest layer to the one nearest to the viewer. */
@@ -47,13 +49,13 @@ export function spotsOf(faces: readonly FlatFace[]): readonly Spot[] {
       const whole = (width * height) / 1e12;
       if (there.every((face) => boxes.has(face))) {
         const [x, y] = [left + width / 2, top + height / 2];
-        spots.push({ x, y, left, right, area: whole, stack: there });
+        spots.push({ x, y, left, right, top, bottom, area: whole, stack: there });
         continue;
       }
       for (const [across, down] of triangles) {
         const [x, y] = [left + width * across, top + height * down];
         const stack = there.filter((face) => boxes.has(face) || covers(face, x, y));
-        if (stack.length > 0) spots.push({ x, y, left, right, area: whole / 4, stack });
+        if (stack.length > 0) spots.push({ x, y, left, right, top, bottom, area: whole / 4, stack });
       }
     }
   }

@@ -40,6 +40,7 @@ function faultOf(
   step: Step | undefined,
   lies: Isometry | undefined,
 ): string | undefined {
+  if (letter === 'F') return foldAngle === 0 ? undefined : 'is flat and bent at once';
   if (step?.kind !== 'fold' || !lies) return 'is made by no fold';
   for (const end of ends) {
     const point = vertices[end];

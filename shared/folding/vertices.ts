@@ -18,7 +18,9 @@ const ANGLE_SLIP = 1e-6;
 export function vertexFaults(pattern: CreasePattern): readonly VertexFault[] {
   const around = edgesAround(pattern);
   return pattern.vertices.flatMap((_, vertex) => {
-    const edges = around[vertex] ?? [];
+    const all = around[vertex] ?? [];
+    // where pieces run on flat nothing is folded
+    const edges = all.filter(({ letter }) => letter !== 'F');
     if (edges.length === 0 || edges.some(({ letter }) => letter === 'B')) return [];
     return [...kawasaki(pattern, vertex, edges), ...maekawa(vertex, edges)];
   });

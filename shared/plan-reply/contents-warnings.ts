@@ -2,6 +2,8 @@ import { spineFor } from '../contents/stack.ts';
 import type { ClosedLayers } from '../folding/thickness.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import { depthOf } from '../solver/depth-of.ts';
+import { pointerTo } from '../solver/given.ts';
 import type { Plan } from '../solver/plan.ts';
 import { extent } from '../solver/sheets.ts';
 import { stackOf } from '../solver/stack-of.ts';
@@ -37,30 +39,36 @@ function cardInEnvelope({ spec }: Plan): Warning[] {
 
 function spareSpine({ spec, load, dimensions }: Plan): Warning[] {
   if (load?.spineHolds === undefined || load.spineHolds <= load.perPocket) return [];
-  const spine = describeLength(styleOf(spec).spine(dimensions), spec.measure);
+  const holder = depthOf(styleOf(spec), dimensions);
+  if (!holder) return [];
   return [
     {
       code: 'spine-roomy',
-      path: '/dimensions/spine',
-      message: `a spine of ${spine} would hold ${load.spineHolds} sets in each pocket`,
+      path: pointerTo(holder.name),
+      message: `a ${holder.title} of ${describeLength(holder.value, spec.measure)} would hold ${load.spineHolds} sets in each pocket`,
     },
   ];
 }
 
-/** Where hems and seam meet, more layers lie on each other than beside the spine. */
+/** Where most layers meet, more lie on each other than beside the spine. */
 function wedge(plan: Plan, layers: ClosedLayers): Warning[] {
   const { spec, dimensions, arrangement } = plan;
   const style = styleOf(spec);
+  const holder = depthOf(style, dimensions);
+  const { thickest } = style.words;
+  if (!holder || !thickest) return [];
   const { caliper } = arrangement.sheet.paper;
   const most = spineFor(stackOf(plan), { layers: layers.most, caliper, ease: 0 });
-  const excess = most - style.spine(dimensions);
+  const excess = most - holder.value;
   if (excess <= gapes) return [];
+  const { title, name } = holder;
+  const remedies = ['thinner paper', ...(thickest.remedy === undefined ? [] : [thickest.remedy])];
   return [
     {
       code: 'closes-to-a-wedge',
-      path: '/dimensions/spine',
-      message: `${layers.most} layers of paper lie on each other where hems and seam meet: there the closed folder is ${describeLength(excess, spec.measure)} thicker than at its spine`,
-      remedy: `thinner paper, mitred corners, or a spine of ${describeLength(most, spec.measure)} if it should close evenly`,
+      path: pointerTo(name),
+      message: `${layers.most} layers of paper lie on each other ${thickest.where}: there the ${style.words.ready} ${style.words.piece} is ${describeLength(excess, spec.measure)} thicker than at its ${title}`,
+      remedy: `${remedies.join(', ')}, or a ${title} of ${describeLength(most, spec.measure)} if it should close evenly`,
     },
   ];
 }

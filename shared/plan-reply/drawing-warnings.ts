@@ -1,8 +1,9 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
-import { offcutsOf, outlineOf } from '../drawing/outline.ts';
+import { cornersOf, offcutsOf } from '../drawing/outline.ts';
 import { usualPerforation } from '../drawing/perforate.ts';
 import { mm } from '../lengths/nanometres.ts';
 import type { Plan } from '../solver/plan.ts';
+import { styleOf } from '../styles/registry.ts';
 import type { Warning } from './warning.ts';
 
 /** What the convention makes of the drawing that a maker may not expect. */
@@ -45,19 +46,21 @@ function filledCut({ spec }: Plan): Warning[] {
 
 /** Cuts that run along the sheet's own edge, as far out as the tool must reach. */
 function atTheEdge({ spec, wholeSheet, arrangement, blank }: Plan, pattern: CreasePattern): Warning[] {
-  const outline = outlineOf(pattern);
   const sheet = arrangement.rooms[0] ?? blank;
   const whole = spec.convention?.outline ?? 'auto';
   const onlyCorners = whole === 'never' || (whole === 'auto' && wholeSheet);
+  const offcuts = offcutsOf(cornersOf(pattern), blank.width, blank.height);
   const along = onlyCorners
-    ? offcutsOf(outline, blank.width, blank.height).length > 0
+    ? offcuts.length > 0
     : blank.width === sheet.width || blank.height === sheet.height;
+  const cornersAlone = offcuts.every(({ id }) => id.startsWith('corner'));
+  const what = cornersAlone ? 'the corners are' : 'what comes off beside the blank is';
   if (!along) return [];
   return [
     {
       code: 'cuts-at-the-edge',
-      path: onlyCorners ? '/corners' : '/convention/outline',
-      message: `${onlyCorners ? 'the corners are' : 'the outline is'} cut along the sheet’s own edge, as far out as the tool must reach`,
+      path: (onlyCorners ? styleOf(spec).cornersAt : undefined) ?? '/convention/outline',
+      message: `${onlyCorners ? what : 'the outline is'} cut along the sheet’s own edge, as far out as the tool must reach`,
       remedy:
         'lay the sheet so that the tool reaches over its edge, or switch the cut layer off and cut by hand',
     },

@@ -1,5 +1,7 @@
 import { mm, type Nm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import { depthOf } from '../solver/depth-of.ts';
+import { pointerTo } from '../solver/given.ts';
 import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
 import type { Warning } from './warning.ts';
@@ -36,11 +38,19 @@ function assumed({ arrangement: { sheet } }: Plan): Warning[] {
   ];
 }
 
-function band(caliper: Nm, path: string, { spec: { measure } }: Plan): Warning[] {
+function band(caliper: Nm, path: string, { spec }: Plan): Warning[] {
+  const { measure } = spec;
   const paper = `paper of ${describeLength(caliper, measure)}`;
   const good = `take card of ${describeLength(mm(0.2), measure)} to ${describeLength(stiff, measure)}`;
   if (caliper < floppy)
-    return [{ code: 'paper-thin', path, message: `${paper} makes a floppy folder`, remedy: good }];
+    return [
+      {
+        code: 'paper-thin',
+        path,
+        message: `${paper} makes a floppy ${styleOf(spec).words.piece}`,
+        remedy: good,
+      },
+    ];
   if (caliper > tooStiff)
     return [
       {
@@ -63,13 +73,13 @@ function band(caliper: Nm, path: string, { spec: { measure } }: Plan): Warning[]
 }
 
 function scoresApart({ dimensions, spec }: Plan): Warning[] {
-  const spine = styleOf(spec).spine(dimensions);
-  if (spine >= closeScores) return [];
+  const holder = depthOf(styleOf(spec), dimensions);
+  if (!holder || holder.value === 0 || holder.value >= closeScores) return [];
   return [
     {
       code: 'scores-close',
-      path: '/dimensions/spine',
-      message: `the two spine scores are only ${describeLength(spine, spec.measure)} apart`,
+      path: pointerTo(holder.name),
+      message: `the two ${holder.title} scores are only ${describeLength(holder.value, spec.measure)} apart`,
       remedy: 'score lightly, or use thinner paper',
     },
   ];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { shownExtent, shownLength } from '../lengths/length-reply.ts';
+import { knockoutsReply, placesReply } from './knockouts-reply.ts';
 
 /** One operation of JSON Patch, to be applied to the spec that was sent. */
 export const changeReply = z
@@ -107,7 +108,10 @@ export const planReply = z
         pockets: z.int(),
         setThickness: shownLength,
         stackThickness: shownLength,
-        spineHolds: z.int().meta({ description: 'Sets per pocket that the solved spine has room for.' }),
+        spineHolds: z.int().optional().meta({
+          description:
+            'Sets per pocket that the solved spine, or whatever else holds the stack, has room for; absent where nothing is set up around it.',
+        }),
       })
       .optional(),
     fits: z.array(fitting).optional().meta({
@@ -127,12 +131,15 @@ export const planReply = z
         ),
         closed: z
           .strictObject({
-            layersAtSpine: z.int(),
+            layersAtSpine: z.int().optional(),
             mostLayers: z.int(),
-            thicknessAtSpine: shownLength,
+            thicknessAtSpine: shownLength.optional(),
             mostThickness: shownLength,
           })
-          .meta({ description: 'Layers of both covers together, and their thickness with the contents.' }),
+          .meta({
+            description:
+              'Layers of both covers together, and their thickness with the contents; beside the spine, or whatever else is set up at a right angle, and where they are most.',
+          }),
         stacks: z
           .array(
             z.strictObject({
@@ -165,6 +172,8 @@ export const planReply = z
         }),
       )
       .meta({ description: 'What can be seen from each side of the finished folder.' }),
+    places: placesReply,
+    knockouts: knockoutsReply.optional().meta({ description: 'What becomes of the spec’s knockouts.' }),
     scoring: z
       .strictObject({
         up: z.enum(['inside', 'outside']),

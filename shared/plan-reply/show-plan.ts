@@ -1,10 +1,10 @@
 import type { z } from 'zod';
-import type { CreasePattern } from '../creases/crease-pattern.ts';
+import { type CreasePattern, isCrease } from '../creases/crease-pattern.ts';
 import { scoreSideOf } from '../drawing/score-side.ts';
 import { appearancesOf } from '../folding/appearance.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { type ShownLength, showLength } from '../lengths/show-length.ts';
-import type { Bound } from '../solver/bounds.ts';
+import { slackOf } from '../solver/bounds.ts';
 import { setsPerPocket } from '../solver/demand.ts';
 import type { Fitting } from '../solver/fits.ts';
 import type { Plan } from '../solver/plan.ts';
@@ -15,6 +15,7 @@ import { styleOf } from '../styles/registry.ts';
 import { cautions } from './cautions.ts';
 import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
 import { showGlue } from './show-glue.ts';
+import { showKnockouts, showPlaces } from './show-knockouts.ts';
 import { showAllowance, showAppearances, showProof } from './show-proof.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -55,6 +56,8 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
     ...(fittings === undefined ? {} : { fits: fittings.map(showFitting) }),
     proof: showProof(folded),
     regions: showAppearances(appearances),
+    places: showPlaces(folded),
+    ...showKnockouts(folded),
     scoring: scoreSideOf(plan.spec.convention),
     foldAllowance: showAllowance(plan),
     reasons: plan.settled.map(({ name, value, decidedBy, why }) => ({
@@ -69,20 +72,13 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
       kind: bound.kind,
       ...(bound.path === undefined ? {} : { path: bound.path }),
       why: bound.why,
-      slack: showLength(slackOf(bound, plan)),
+      slack: showLength(slackOf(bound, plan.dimensions)),
     })),
     warnings: [...warningsOf(folded, appearances)],
     alternatives: alternatives.map(showRemedy),
     cautions: [...cautions],
   };
 }
-
-/** How much further a bound's sum could grow, in nanometres. */
-export const slackOf = (bound: Bound, { dimensions }: Pick<Plan, 'dimensions'>): number =>
-  Object.entries(bound.terms).reduce(
-    (slack, [name, factor]) => slack - factor * (dimensions[name] ?? 0),
-    bound.limit,
-  );
 
 function dimensionsOf(plan: Plan): PlanReply['dimensions'] {
   const tree: Record<string, ShownLength | Record<string, ShownLength>> = {};
@@ -99,7 +95,7 @@ function dimensionsOf(plan: Plan): PlanReply['dimensions'] {
 function straightScores({ vertices, edges }: CreasePattern, axis: 'x' | 'y'): ShownLength[] {
   const positions = edges.flatMap(({ letter, ends }) => {
     const [from, to] = [vertices[ends[0]]?.[axis], vertices[ends[1]]?.[axis]];
-    return letter !== 'B' && from !== undefined && from === to ? [from] : [];
+    return isCrease({ letter }) && from !== undefined && from === to ? [from] : [];
   });
   return [...new Set(positions)].toSorted((one, other) => one - other).map(showLength);
 }
@@ -108,6 +104,7 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
   const { load, spec, arrangement, dimensions } = plan;
   if (!load) return {};
   const style = styleOf(spec);
+  const depth = style.depth === undefined ? undefined : dimensions[style.depth];
   return {
     contents: {
       item: load.itemName,
@@ -117,7 +114,9 @@ function contentsOf(plan: Plan): Pick<PlanReply, 'contents'> {
       pockets: style.pockets.length,
       setThickness: showLength(load.set),
       stackThickness: showLength(stackOf(plan)),
-      spineHolds: setsPerPocket(style.spine(dimensions), load.set, style, arrangement.sheet, spec),
+      ...(depth === undefined
+        ? {}
+        : { spineHolds: setsPerPocket(depth, load.set, style, arrangement.sheet, spec) }),
     },
   };
 }

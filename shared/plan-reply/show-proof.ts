@@ -26,9 +26,11 @@ export function showProof({ plan, proof }: Folded): PlanReply['proof'] {
       height: showLength(height - 2 * perEnd),
     })),
     closed: {
-      layersAtSpine: layers.atSpine,
+      ...(layers.atSpine === undefined ? {} : { layersAtSpine: layers.atSpine }),
       mostLayers: layers.most,
-      thicknessAtSpine: showLength(layers.atSpine * caliper + contents),
+      ...(layers.atSpine === undefined
+        ? {}
+        : { thicknessAtSpine: showLength(layers.atSpine * caliper + contents) }),
       mostThickness: showLength(layers.most * caliper + contents),
     },
     stacks: stacksOf(proof.spots).map(({ layers, panels, area }) => ({

@@ -16,6 +16,8 @@ export interface Bound {
   readonly why: string;
   /** JSON Pointer of the spec member that sets the bound, if one does. */
   readonly path?: string;
+  /** Of a bound of kind `room`: which room ends here, at which side, and how long that side is. */
+  readonly room?: { readonly name: 'sheet' | 'cutter'; readonly side: 'width' | 'height'; readonly has: Nm };
 }
 
 /** The values an unknown may still take, in nanometres; both ends may be infinite. */
@@ -74,3 +76,7 @@ export function exactly(
   const why = `the spec gives the ${name}`;
   return [atMost(name, 'given', terms, value, why, path), atLeast(name, 'given', terms, value, why, path)];
 }
+
+/** How much further a bound's sum could grow, in nanometres. */
+export const slackOf = ({ terms, limit }: Bound, values: Readonly<Record<string, Nm>>): Nm =>
+  Object.entries(terms).reduce((slack, [name, factor]) => slack - factor * (values[name] ?? 0), limit);

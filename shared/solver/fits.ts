@@ -1,13 +1,14 @@
-import { contentsDefaults as defaults } from '../contents/defaults.ts';
+import { MOST_PER_POCKET } from '../contents/contents-schema.ts';
 import { setThickness } from '../contents/stack.ts';
 import type { Measure } from '../lengths/length-schema.ts';
 import { mm, type Nm } from '../lengths/nanometres.ts';
-import { allowanceIn } from '../paper/fold-allowance.ts';
 import { sizeById, sizesOfKind } from '../sizes/catalogue.ts';
 import type { Size } from '../sizes/size.ts';
 import { styleOf } from '../styles/registry.ts';
-import { setsPerPocket } from './demand.ts';
+import { slackOf } from './bounds.ts';
+import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
+import { situationOf } from './situation.ts';
 
 /** A published card with or without its envelope. */
 export interface Pair {
@@ -48,27 +49,32 @@ const outerArea = ({ item, envelope }: Pair): number => (envelope ?? item).width
 
 /** The largest published contents that a plan's pockets take, and how many sets of each. */
 export function fittingsOf(plan: Plan): readonly Fitting[] {
+  if (styleOf(plan.spec).pockets.length === 0) return [];
   return pairs(plan.spec.measure)
     .flatMap((pair) => fitting(plan, pair) ?? [])
     .slice(0, shown);
 }
 
 function fitting(plan: Plan, pair: Pair): Fitting | undefined {
-  const { spec, dimensions, arrangement } = plan;
-  const style = styleOf(spec);
-  const pocket = style.pocket(dimensions);
-  const set = setThickness({ item: {}, envelope: pair.envelope ? {} : undefined });
-  const lost = 2 * allowanceIn(arrangement.sheet, plan.grid).entered;
-  const width = pocket.width - lost - (spec.ease?.across ?? defaults.easeAcross);
-  const height = pocket.height - lost - (spec.ease?.along ?? defaults.easeAlong);
-  const spine = style.spine(dimensions);
-  const bySpine = setsPerPocket(spine, set, style, arrangement.sheet, spec);
-  const outer = pair.envelope ?? pair.item;
-  const ways = [false, true].map((turned) => {
-    const [across, along] = turned ? [outer.height, outer.width] : [outer.width, outer.height];
-    const byHeight = Math.floor((height - along) / set);
-    return { turned, perPocket: across <= width ? Math.min(bySpine, byHeight) : 0 };
-  });
+  const ways = [false, true].map((turned) => ({ turned, perPocket: mostOf(pair, turned, plan) }));
   const best = ways.toSorted((one, other) => other.perPocket - one.perPocket)[0];
   return best && best.perPocket >= 1 ? { ...pair, ...best } : undefined;
+}
+
+/** How many sets of a pair each pocket takes by every bound of fit, with the plan's own dimensions. */
+function mostOf({ item, envelope }: Pair, itemTurned: boolean, plan: Plan): number {
+  const { spec, dimensions, arrangement } = plan;
+  const { sheet, rooms } = arrangement;
+  const style = styleOf(spec);
+  const load = {
+    itemName: envelope ? ('envelope' as const) : ('card' as const),
+    item: envelope ?? item,
+    set: setThickness({ item: {}, envelope: envelope ? {} : undefined }),
+  };
+  const fits = (perPocket: number) => {
+    const situation = situationOf(spec, sheet, rooms, { ...load, perPocket }, itemTurned);
+    const { bounds } = style.model(spec, situation);
+    return bounds.every((bound) => bound.kind !== 'fit' || slackOf(bound, dimensions) >= 0);
+  };
+  return fits(1) ? largestThat(fits, MOST_PER_POCKET) : 0;
 }

@@ -1,5 +1,6 @@
 import { set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
+import { styleOf } from '../styles/registry.ts';
 import { type Pair, pairs } from './fits.ts';
 import type { Plan } from './plan.ts';
 import { mostPerPocket, tried } from './remedies.ts';
@@ -17,6 +18,7 @@ export const countedTo = 12;
 
 /** All published contents that a folder from the spec's sheet can hold, the largest first. */
 export function possibleFrom(spec: FolderSpec): readonly Possibility[] {
+  if (styleOf(spec).pockets.length === 0) return [];
   return pairs(spec.measure).flatMap((pair) => {
     const contents = {
       item: { size: pair.item.id },

@@ -10,6 +10,8 @@ import type { Misfit } from './solve-folder.ts';
 export interface Shortage {
   readonly bound: string;
   readonly kind: BoundKind;
+  /** The room that ends there, for a bound of that kind. */
+  readonly room?: Bound['room'];
   readonly path: string;
   readonly shortfall: Nm;
   readonly message: string;
@@ -106,11 +108,12 @@ function shortageOf({ arrangement }: Misfit, { bound, shortfall, row }: Gap, mea
   const whys = [...sharesOf(row).keys()]
     .filter(({ name, kind }) => name !== bound.name && kind !== 'given')
     .map(({ why }) => why);
-  const listed = bound.name.startsWith('sheet') && arrangement.sheet.path === undefined;
+  const listed = bound.room?.name === 'sheet' && arrangement.sheet.path === undefined;
   const own = listed ? '' : (bound.path ?? '');
   return {
     bound: bound.name,
     kind: bound.kind,
+    ...(bound.room ? { room: bound.room } : {}),
     path: bound.kind === 'room' ? own : (givens[0]?.path ?? own),
     shortfall,
     givens,
@@ -142,11 +145,14 @@ function sentence(
   const given = givens.map(({ name, value }) => `the given ${name} is ${show(value)}`);
   const because = [...new Set([...whys, ...given])].join(', and ');
   const reasons = because === '' ? '' : `: ${because}`;
-  if (bound.kind === 'room') {
-    const [what, side] = bound.name.split(' ');
+  if (bound.room) {
+    const { name: what, side, has } = bound.room;
     const name = what === 'sheet' ? `${sheet.title}${sheetTurned ? ', turned,' : ''}` : 'the cutter’s area';
     const way = side === 'width' ? 'wide' : 'high';
-    return `the blank would be ${show(bound.limit + shortfall)} ${way} and ${name} is ${show(bound.limit)}, so ${show(shortfall)} is missing${reasons}`;
+    return `the blank would be ${show(has + shortfall)} ${way} and ${name} is ${show(has)}, so ${show(shortfall)} is missing${reasons}`;
+  }
+  if (bound.kind === 'fit' && bound.limit > 0) {
+    return `${bound.why}: it must be at most ${show(bound.limit)}, and cannot be less than ${show(bound.limit + shortfall)}${reasons.replace(/^:/u, ', because')}`;
   }
   if (bound.kind === 'fit') {
     return `${bound.why}: it must be at least ${show(-bound.limit)}, and can only be ${show(-bound.limit - shortfall)}${reasons.replace(/^:/u, ', because')}`;

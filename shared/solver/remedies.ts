@@ -5,6 +5,7 @@ import { applyChanges, type Change, remove, set } from '../spec/change.ts';
 import type { FolderSpec } from '../spec/folder-spec.ts';
 import { lackingIn } from '../spec/lacking.ts';
 import { styleOf } from '../styles/registry.ts';
+import { pointerTo } from './given.ts';
 import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
 import { type Given, hopelessInAnyRoom, type Shortage, shortagesOf } from './refusal.ts';
@@ -142,8 +143,6 @@ function freeing(spec: FolderSpec): Idea[] {
   }));
 }
 
-const pointerTo = (dimension: string): string => `/dimensions/${dimension.replaceAll('.', '/')}`;
-
 /** What a spec has at a JSON Pointer, if anything. */
 const memberAt = (spec: FolderSpec, pointer: string): unknown =>
   pointer
@@ -189,7 +188,7 @@ function larger(spec: FolderSpec, misfit: Misfit, shortages: readonly Shortage[]
   if (sheet.path === undefined) return [];
   const { measure } = spec;
   const short = (side: 'width' | 'height') =>
-    shortages.find(({ bound }) => bound === `sheet ${side}`)?.shortfall ?? 0;
+    shortages.find(({ room }) => room?.name === 'sheet' && room.side === side)?.shortfall ?? 0;
   const step = measure === 'inch' ? inch(1 / 16) : mm(1);
   const grown = (side: Nm, by: Nm) => (by === 0 ? side : Math.ceil((side + by) / step) * step);
   const width = grown(sheet.width, short(sheetTurned ? 'height' : 'width'));

@@ -6,7 +6,7 @@ import { styleOf } from '../styles/registry.ts';
 import type { Dimensions, Style } from '../styles/style.ts';
 import { arrangementsOn } from './arrangements.ts';
 import type { Bound } from './bounds.ts';
-import { loadOf } from './demand.ts';
+import { givenDepth, loadOf } from './demand.ts';
 import { eliminate, type Row } from './eliminate.ts';
 import { largestThat } from './largest-that.ts';
 import type { Arrangement, Plan } from './plan.ts';
@@ -39,16 +39,16 @@ const closest = 4;
 /**
  * The best plan for a spec: the first sheet that serves, which is the smallest of its owner's, laid out as the style likes it best; or
  * the nearest arrangements' misfits when nothing serves. The same spec always gives the same plan. Where the spec
- * fixes the spine and does not count the contents, each pocket gets as many as fit.
+ * fixes the spine, or what else holds the stack, and does not count the contents, each pocket gets as many as fit.
  */
 export function solveFolder(spec: FolderSpec): Solution {
   const { contents } = spec;
-  if (!contents || contents.perPocket !== undefined || styleOf(spec).givenSpine(spec) === undefined)
+  const style = styleOf(spec);
+  if (!contents || contents.perPocket !== undefined || givenDepth(style, spec) === undefined)
     return solveCounted(spec);
   const counted = (perPocket: number): FolderSpec => ({ ...spec, contents: { ...contents, perPocket } });
   const one = solveCounted(counted(1));
   if (!one.ok) return one;
-  const style = styleOf(spec);
   const holds = sheetsOf(spec).map((sheet) => loadOf(contents, style, sheet, spec).spineHolds ?? 1);
   const bySpine = Math.min(Math.max(1, ...holds), MOST_PER_POCKET);
   const most = largestThat((count) => count === 1 || solveCounted(counted(count)).ok, bySpine);
@@ -108,9 +108,10 @@ function attempt(spec: FolderSpec, arrangement: Arrangement): Plan | Misfit {
     return { arrangement, unknownNames, bounds, contradictions: outcome.contradictions };
   }
   const dimensions = style.dimensions(outcome.values);
-  const blank = style.blank(dimensions);
+  const blank = style.blank(dimensions, spec);
   const onSheet = rooms[0] ?? blank;
-  const stack = demand?.stack ?? 0;
+  const closed = style.closed(dimensions, spec);
+  const thickness = (demand?.stack ?? 0) + (closed.layers ?? style.layers) * sheet.paper.caliper;
   return {
     spec,
     arrangement,
@@ -120,7 +121,7 @@ function attempt(spec: FolderSpec, arrangement: Arrangement): Plan | Misfit {
     bounds,
     grid,
     blank,
-    closed: { ...style.closed(dimensions), thickness: stack + style.layers * sheet.paper.caliper },
+    closed: { width: closed.width, height: closed.height, thickness: closed.thickness ?? thickness },
     wholeSheet: onSheet.width - blank.width <= notWorthACut && onSheet.height - blank.height <= notWorthACut,
     merit: meritOf(style, dimensions, area(blank) / area(sheet), demand && area(demand), prefer),
   };
@@ -135,6 +136,7 @@ function meritOf(
   prefer: 'whole-sheet' | 'least-paper',
 ): number {
   const paper = prefer === 'whole-sheet' ? 1 - used : used;
-  const play = itemArea === undefined ? 0 : 1 - itemArea / area(style.pocket(dimensions));
+  const pocket = style.pocket?.(dimensions);
+  const play = itemArea === undefined || !pocket ? 0 : 1 - itemArea / area(pocket);
   return paper + style.oddness(dimensions) / 2 + play / 2;
 }

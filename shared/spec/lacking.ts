@@ -8,17 +8,18 @@ export interface Lack {
 
 /** What is missing in a spec; nothing when it can be solved. */
 export function lackingIn(spec: FolderSpec): Lack | undefined {
-  if (spec.contents !== undefined) return undefined;
+  const style = styleOf(spec);
+  if (spec.contents !== undefined || style.saysHowLarge(spec)) return undefined;
   if (!hasDimension(spec.dimensions))
     return {
       message: 'neither contents nor dimensions are given',
       remedy:
         'say what goes in, or fix at least one dimension; POST /v1/folders/possible lists what a sheet can become',
     };
-  if (spec.stock !== undefined || styleOf(spec).saysHowLarge(spec)) return undefined;
+  if (spec.stock !== undefined) return undefined;
   return {
-    message: 'without contents, nothing says how large the folder is to be',
-    remedy: 'give the sheet as stock, say what goes in, or fix the width and height of a panel',
+    message: `without contents, nothing says how large the ${style.words.piece} is to be`,
+    remedy: `give the sheet as stock, say what goes in, or fix ${style.words.sizedBy}`,
   };
 }
 

@@ -1,7 +1,9 @@
 import type { FillStep } from '../creases/fold-program.ts';
 import { boxOf, type FlatFace } from '../folding/flat-faces.ts';
+import { isLevel } from '../folding/pocket-place.ts';
+import { mouthOf } from '../folding/pockets.ts';
 import type { Folded } from '../folding/proof-of.ts';
-import { styleOf } from '../styles/registry.ts';
+import { pocketsOf } from '../styles/pockets-of.ts';
 import { contentsIn, contentsMark } from './contents-outline.ts';
 import type { FlatLook } from './flat-look.ts';
 import type { Mark } from './picture.ts';
@@ -17,18 +19,18 @@ export function fillMarks(
   faces: readonly FlatFace[],
   look: FlatLook,
 ): readonly Mark[] {
-  const arrows = styleOf(folded.plan.spec)
-    .pockets.filter(({ name }) => step.pockets.includes(name))
-    .map(({ panel, mouth }): Mark => {
-      const box = boxOf(faces.filter((face) => face.panel === panel).flatMap(({ corners }) => corners));
-      const { x, y } = look.onPage({ x: box[mouth], y: (box.top + box.bottom) / 2 });
-      const inward = mouth === 'left' ? 1 : -1;
-      return {
-        kind: 'arrow',
-        arrow: 'into',
-        from: { x: x - inward * before, y },
-        to: { x: x + inward * beyond, y },
-      };
+  const arrows = pocketsOf(folded.plan)
+    .filter(({ name, walls }) => step.pockets.includes(name) && walls === undefined)
+    .map((place): Mark => {
+      const box = boxOf(faces.filter((face) => face.panel === place.panel).flatMap(({ corners }) => corners));
+      const at = mouthOf(place, faces);
+      const level = isLevel(place.mouth);
+      const { x, y } = look.onPage(
+        level ? { x: (box.left + box.right) / 2, y: at } : { x: at, y: (box.top + box.bottom) / 2 },
+      );
+      const inward = place.mouth === 'left' || place.mouth === 'top' ? 1 : -1;
+      const along = (by: number) => (level ? { x, y: y + inward * by } : { x: x + inward * by, y });
+      return { kind: 'arrow', arrow: 'into', from: along(-before), to: along(beyond) };
     });
   return [...contentsIn(folded).map((standing) => contentsMark(standing, look)), ...arrows];
 }

@@ -20,29 +20,27 @@ export interface FlatLook extends Look {
 /**
  * A flat form seen squarely. From outside it is mirrored left to right, as when a page is turned, and the lowest
  * layer is the nearest.
- * @param keep the faces to show; default all
+ * @param also points that are to be seen besides, such as corners of what sticks out
  */
 export function flatLook(
   { vertices, faces }: CreasePattern,
   { lies, order }: FlatForm,
   side: Side,
   ratio: number,
-  keep: (face: number) => boolean = () => true,
+  also: readonly Point[] = [],
 ): FlatLook {
   const motion = (face: number): Isometry => {
     const found = lies[face];
     if (!found) throw new Error(`face ${face} has no place in the form`);
     return found;
   };
-  const kept = order.filter(keep);
-  const box = boxOf(
-    kept.flatMap((face) =>
-      (faces[face]?.vertices ?? []).flatMap((corner) => {
-        const point = vertices[corner];
-        return point ? [move(motion(face), point)] : [];
-      }),
-    ),
+  const corners = order.flatMap((face) =>
+    (faces[face]?.vertices ?? []).flatMap((corner) => {
+      const point = vertices[corner];
+      return point ? [move(motion(face), point)] : [];
+    }),
   );
+  const box = boxOf([...corners, ...also]);
   const scale = ratio / 1e6;
   const onPage = ({ x, y }: Point): PagePoint => ({
     x: (side === 'inside' ? x - box.left : box.right - x) * scale,
@@ -54,9 +52,9 @@ export function flatLook(
     width: (box.right - box.left) * scale,
     height: (box.bottom - box.top) * scale,
     onPage,
-    order: side === 'inside' ? kept : kept.toReversed(),
+    order: side === 'inside' ? order : order.toReversed(),
     sideOf: () => side,
     at: (face, point) => onPage(move(motion(face), point)),
-    level: (one, other) => keep(other) && lieLevel(motion(one), motion(other)),
+    level: (one, other) => lieLevel(motion(one), motion(other)),
   };
 }

@@ -9,7 +9,8 @@ import type { Mark } from './picture.ts';
 const beyond = 3;
 
 /** The line to fold along, and an arrow that shows which way the part moves. */
-export function foldMarks(step: FoldStep, faces: readonly FlatFace[], look: FlatLook): readonly Mark[] {
+export function foldMarks(step: FoldStep, every: readonly FlatFace[], look: FlatLook): readonly Mark[] {
+  const faces = step.only ? every.filter(({ panel }) => step.only?.includes(panel)) : every;
   const ends = endsOnPaper(step, faces);
   const moving = middleOfMoving(step, faces);
   if (!ends || !moving) return [];

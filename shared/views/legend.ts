@@ -1,5 +1,6 @@
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
+import { styleOf } from '../styles/registry.ts';
 import { moveMarks, plainMarks } from './move-marks.ts';
 import type { LineKind, Mark } from './picture.ts';
 import { textSize, widthOf } from './text-block.ts';
@@ -65,8 +66,19 @@ function entriesFor(marks: readonly Mark[], plan: Plan): readonly Entry[] {
       : []),
     ...lineEntry(lines, 'score', 'score, still flat'),
     ...lineEntry(lines, 'seam', 'seam'),
+    ...findingEntries(plain),
     ...(lines.has('contents') ? [{ words: contentsWords(plan), sample: lineSample('contents') }] : []),
   ];
+}
+
+function findingEntries(marks: ReturnType<typeof plainMarks>): readonly Entry[] {
+  const findings = new Map(marks.flatMap((mark) => (mark.kind === 'finding' ? [[mark.number, mark]] : [])));
+  return [...findings.values()]
+    .toSorted((one, other) => one.number - other.number)
+    .map((mark) => ({
+      words: mark.refuses ? `${mark.words}: not to be cut` : mark.words,
+      sample: [{ ...mark, at: { x: sampleWidth / 2, y: middle } }],
+    }));
 }
 
 const lineEntry = (lines: ReadonlySet<LineKind>, line: LineKind, words: string): readonly Entry[] =>
@@ -138,5 +150,7 @@ function contentsWords({ load, arrangement, spec }: Plan): string {
   const { width, height } = load.item;
   const [across, along] = arrangement.itemTurned ? [height, width] : [width, height];
   const size = `${describeLength(across, spec.measure)} × ${describeLength(along, spec.measure)}`;
-  return `${load.itemName}, ${size}, ${load.perPocket} in each pocket`;
+  const [only, another] = styleOf(spec).pockets;
+  const where = only && !another ? `the ${only.name}` : 'each pocket';
+  return `${load.itemName}, ${size}, ${load.perPocket} in ${where}`;
 }

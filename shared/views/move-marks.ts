@@ -7,6 +7,11 @@ export const moveMarks = (marks: readonly Mark[], x: number, y: number): readonl
 function moved(mark: Mark, to: (point: PagePoint) => PagePoint): Mark {
   switch (mark.kind) {
     case 'face':
+      return {
+        ...mark,
+        outline: mark.outline.map(to),
+        ...(mark.left ? { left: mark.left.map((polygon) => polygon.map(to)) } : {}),
+      };
     case 'glue':
       return { ...mark, outline: mark.outline.map(to) };
     case 'line':
@@ -18,6 +23,7 @@ function moved(mark: Mark, to: (point: PagePoint) => PagePoint): Mark {
         to: to(mark.to),
         ...(mark.by === undefined ? {} : { by: to(mark.by) }),
       };
+    case 'finding':
     case 'text':
       return { ...mark, at: to(mark.at) };
     case 'group':

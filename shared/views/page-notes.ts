@@ -1,13 +1,16 @@
 import type { Folded } from '../folding/proof-of.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import { styleOf } from '../styles/registry.ts';
+import { sentence } from './part-names.ts';
 
-/** How large the closed folder is. */
+/** How large the finished piece is. */
 export function sizeOf({ plan }: Folded): string {
   const { measure } = plan.spec;
   const { width, height, thickness } = plan.closed;
   // an estimate, which "about" says already
   const thick = describeLength(thickness, measure).replace('≈ ', '');
-  return `Closed ${describeLength(width, measure)} wide, ${describeLength(height, measure)} high and about ${thick} thick.`;
+  const ready = sentence(styleOf(plan.spec).words.ready);
+  return `${ready} ${describeLength(width, measure)} wide, ${describeLength(height, measure)} high and about ${thick} thick.`;
 }
 
 const larger: Readonly<Record<number, string>> = {

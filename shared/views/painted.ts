@@ -3,6 +3,8 @@ import { facesAcross } from '../folding/faces-across.ts';
 import type { FlatForm } from '../folding/fold-in-steps.ts';
 import type { Side } from '../folding/regions.ts';
 import { type Point, turnsOver } from '../geometry/plane.ts';
+import type { Knockouts } from '../knockouts/placed.ts';
+import { edgeLeft, openingBoxes, openingEdges, polygonsOf, type SheetLine } from './cut-open.ts';
 import type { LineKind, Mark, PagePoint, Paper } from './picture.ts';
 
 /** A face of the sheet as it is painted on the page. */
@@ -13,6 +15,10 @@ export interface Painted {
   /** A corner that was folded over: it lies a quarter turn off the sheet. */
   readonly corner: boolean;
   readonly outline: readonly PagePoint[];
+  /** What knockouts leave of it, as polygons with counters among them; absent where they leave all of it. */
+  readonly left?: readonly (readonly PagePoint[])[];
+  /** Boxes around its openings, which nothing is written over. */
+  readonly openings?: readonly (readonly PagePoint[])[];
   /** Where its print's up points on the page; shorter than 1 where it is seen at a slant. */
   readonly up: PagePoint;
   readonly lines: readonly { readonly line: LineKind; readonly from: PagePoint; readonly to: PagePoint }[];
@@ -40,13 +46,14 @@ export interface Ups {
 /** Whether an edge of the paper is where the fronts of the pockets meet; ends on the sheet, by face. */
 export type IsSeam = (face: number, from: Point, to: Point) => boolean;
 
-/** Every face of a form as a look shows it, the farthest first. */
+/** Every face of a form as a look shows it, the farthest first, with what knockouts leave of it. */
 export function paint(
   pattern: CreasePattern,
   { lies }: Pick<FlatForm, 'lies'>,
   look: Look,
   ups: Ups,
   isSeam: IsSeam = () => false,
+  knockouts?: Pick<Knockouts, 'openings' | 'facesLeft'>,
 ): readonly Painted[] {
   const { vertices, faces } = pattern;
   const neighbours = facesAcross(pattern);
@@ -56,15 +63,22 @@ export function paint(
     const paper: Paper = (look.sideOf(index) === 'inside') === turnsOver(motion) ? 'outside' : 'inside';
     const corners = face.vertices.flatMap((corner) => vertices[corner] ?? []);
     const outline = corners.map((corner) => look.at(index, corner));
-    const lines = face.vertices.flatMap((corner, at) => {
+    const rest = knockouts?.facesLeft.get(index);
+    const polygons = rest && polygonsOf(rest);
+    const shown = ([from, to]: SheetLine) => ({ from: look.at(index, from), to: look.at(index, to) });
+    const edges = face.vertices.flatMap((corner, at) => {
       const next = (at + 1) % face.vertices.length;
       const [from, to, p, q] = [outline[at], outline[next], corners[at], corners[next]];
       if (!from || !to || !p || !q) return [];
       const across = neighbours[index]?.find((one) => one.from === corner && one.to === face.vertices[next]);
+      if (across?.edge.letter === 'F') return [];
       const level = across !== undefined && look.level(index, across.other);
       const line: LineKind = level ? 'score' : !across && isSeam(index, p, q) ? 'seam' : 'edge';
-      return [{ line, from, to }];
+      if (!rest || !knockouts) return [{ line, from, to }];
+      return edgeLeft(p, q, knockouts.openings).map((part) => ({ line, ...shown(part) }));
     });
+    const openings = polygons ? openingEdges(polygons, corners) : [];
+    const lines = [...edges, ...openings.map((side) => ({ line: 'edge' as const, ...shown(side) }))];
     return [
       {
         index,
@@ -72,6 +86,14 @@ export function paint(
         paper,
         corner: Math.abs(motion.a) < 0.5,
         outline,
+        ...(polygons && knockouts
+          ? {
+              left: polygons.map((polygon) => polygon.map((point) => look.at(index, point))),
+              openings: openingBoxes(knockouts.openings, corners).map((box) =>
+                box.map((point) => look.at(index, point)),
+              ),
+            }
+          : {}),
         lines,
         up: upOf(look, index, corners[0], ups[paper]),
       },
@@ -89,10 +111,10 @@ function upOf(look: Look, face: number, corner: Point | undefined, up: Point): P
 }
 
 /** The marks for a painted face: its paper, then its lines, so that what lies nearer covers both. */
-export function marksOf({ part, paper, outline, lines }: Painted): readonly Mark[] {
+export function marksOf({ part, paper, outline, left, lines }: Painted): readonly Mark[] {
   const kinds = ['score', 'edge', 'seam'] as const;
   return [
-    { kind: 'face', part, paper, outline },
+    { kind: 'face', part, paper, outline, ...(left ? { left } : {}) },
     ...kinds.flatMap((line): Mark[] => {
       const own = lines.filter((each) => each.line === line).map(({ from, to }) => [from, to]);
       return own.length === 0 ? [] : [{ kind: 'line', line, lines: own }];

@@ -26,6 +26,8 @@ export interface FaceMark {
   readonly part: string;
   readonly paper: Paper;
   readonly outline: readonly PagePoint[];
+  /** What is left of it where something is cut out: polygons that are filled by the even-odd rule. */
+  readonly left?: readonly (readonly PagePoint[])[];
 }
 
 /** Glue or tape between two layers, drawn as if the nearer one were clear. */
@@ -67,6 +69,16 @@ export interface TextMark {
   readonly plate?: boolean;
 }
 
+/** A number where the checks of knockouts found something; the legend says what. */
+export interface FindingMark {
+  readonly kind: 'finding';
+  readonly number: number;
+  readonly words: string;
+  /** It must not be cut so. */
+  readonly refuses: boolean;
+  readonly at: PagePoint;
+}
+
 /** A named set of marks, so that a reader of the file finds its way. */
 export interface GroupMark {
   readonly kind: 'group';
@@ -74,7 +86,7 @@ export interface GroupMark {
   readonly marks: readonly Mark[];
 }
 
-export type Mark = FaceMark | GlueMark | LineMark | ArrowMark | TextMark | GroupMark;
+export type Mark = FaceMark | GlueMark | LineMark | ArrowMark | TextMark | FindingMark | GroupMark;
 
 /** A drawing for people, in millimetres from its top left corner; later marks lie over earlier ones. */
 export interface Picture {

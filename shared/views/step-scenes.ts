@@ -1,14 +1,17 @@
 import type { Step } from '../creases/fold-program.ts';
+import { anglesAfter } from '../folding/angles.ts';
 import { type FlatFace, flatFaces } from '../folding/flat-faces.ts';
 import type { FlatForm } from '../folding/fold-in-steps.ts';
 import type { Folded } from '../folding/proof-of.ts';
+import { contentsIn } from './contents-outline.ts';
 import { signedArea } from './convex.ts';
 import { fillMarks } from './fill-marks.ts';
 import { type Room, ratioFor } from './fit.ts';
 import { type FlatLook, flatLook } from './flat-look.ts';
-import { group } from './flat-scene.ts';
+import { group, heightOf } from './flat-scene.ts';
 import { foldMarks } from './fold-line.ts';
 import { glueMarks } from './glue-marks.ts';
+import { posedMarks } from './half-open-scene.ts';
 import { moveMarks } from './move-marks.ts';
 import { marksOf, paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
@@ -17,6 +20,7 @@ import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
 import { printUps } from './sheet-prints.ts';
 import { slipMarks } from './slip-marks.ts';
+import { posedLook } from './solid-look.ts';
 import { stepSentence } from './step-words.ts';
 import { regionsOf, type Seen, seenOf } from './visible.ts';
 
@@ -27,20 +31,44 @@ const around = 7;
 export function stepScenes(folded: Folded, room: Room): readonly Scene[] {
   const { blank } = folded.plan;
   const space = { width: room.width - 2 * around, height: room.height - 2 * around };
-  const ratio = ratioFor(blank.width, blank.height, space);
-  return folded.program.steps.flatMap((step, index) => {
+  const contents = heightOf(contentsIn(folded).flatMap(({ corners }) => corners));
+  const ratio = ratioFor(blank.width, Math.max(blank.height, contents), space);
+  const { steps } = folded.program;
+  const setUp = steps.findIndex(({ kind }) => kind === 'stand');
+  return steps.flatMap((step, index) => {
+    if (setUp >= 0 && index >= setUp) return [solidStep(folded, step, index + 1, space)];
     const form = folded.proof.forms[index];
     return form ? [stepScene(folded, step, index + 1, form, ratio)] : [];
   });
 }
 
+/** Once the piece is set up: how it stands when the step is done. */
+function solidStep(folded: Folded, step: Step, number: number, room: Room): Scene {
+  const filled = step.kind === 'fill';
+  const look = posedLook(folded, anglesAfter(folded.program, number), room, filled);
+  const words = stepSentence(step, folded.plan, namesIn(folded));
+  const { marks } = posedMarks(folded, look, filled);
+  return {
+    name: `step-${number}`,
+    heading: words,
+    number,
+    description: `Step ${number}: ${words}`,
+    width: look.width + 2 * around,
+    height: look.height + 2 * around,
+    marks: moveMarks(marks, around, around),
+  };
+}
+
 function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, ratio: number): Scene {
-  const { pattern, plan, proof } = folded;
-  const look = flatLook(pattern, form, 'inside', ratio);
+  const { pattern, plan, proof, knockouts } = folded;
+  const shown = step.kind === 'fill' ? contentsIn(folded).flatMap(({ corners }) => corners) : [];
+  const look = flatLook(pattern, form, 'inside', ratio, shown);
   const faces = flatFaces(pattern, form);
   // the fronts meet once everything lies where it will stay
   const closed = form.lies.every((lies, face) => lies === proof.forms.at(-1)?.lies[face]);
-  const seen = seenOf(paint(pattern, form, look, printUps(plan), closed ? seamOf(folded) : undefined));
+  const seen = seenOf(
+    paint(pattern, form, look, printUps(plan), closed ? seamOf(folded) : undefined, knockouts),
+  );
   const first = number === 1;
   const task = stepSentence(step, plan, namesIn(folded));
   const words = first ? `Lay the sheet with its inside face up. ${task}` : task;
@@ -75,6 +103,8 @@ function taskMarks(step: Step, folded: Folded, faces: readonly FlatFace[], look:
       return glueMarks(step, faces, look);
     case 'fill':
       return fillMarks(step, folded, faces, look);
+    case 'stand':
+      return [];
   }
 }
 

@@ -1,6 +1,7 @@
 import type { FillStep, FoldStep, GlueStep, Step, TuckStep } from '../creases/fold-program.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
+import { styleOf } from '../styles/registry.ts';
 import { listed, type PanelNames, sentence, titleOf } from './part-names.ts';
 
 /** What to do in a step, in one or two plain sentences. */
@@ -13,12 +14,18 @@ export function stepSentence(step: Step, plan: Plan, names: PanelNames): string 
     case 'glue':
       return [sentence(glueWords(step, plan)), step.keepFree ?? ''].join(' ').trim();
     case 'fill':
-      return `${sentence(fillWords(step, plan))} Then close the folder.`;
+      return [sentence(fillWords(step, plan)), styleOf(plan.spec).words.filled ?? ''].join(' ').trim();
+    case 'stand':
+      return step.task;
   }
 }
 
-function foldWords({ name, direction, angle }: FoldStep): string {
+function foldWords({ name, direction, angle, eased }: FoldStep): string {
   const way = direction === 'toward' ? 'toward you' : 'away from you';
+  if (eased) {
+    const it = name.endsWith('s') ? 'them' : 'it';
+    return `crease the ${name}: bend ${it} ${way}, and lay ${it} flat again.`;
+  }
   if (angle === 90) return `bend the ${name} ${way}, to a right angle.`;
   return direction === 'toward' ? `fold the ${name} over, ${way}.` : `fold the ${name} behind, ${way}.`;
 }
@@ -32,11 +39,12 @@ function glueWords({ holds, lines, width, inset }: GlueStep, { spec }: Plan): st
   return `glue the ${holds} down: ${line} ${wide} wide, ${inside} inside ${holds.endsWith('s') ? 'their' : 'its'} edges.`;
 }
 
-function fillWords({ pockets }: FillStep, { load, spec }: Plan): string {
+function fillWords({ pockets, task }: FillStep, { load, spec }: Plan): string {
   const count = load?.perPocket ?? 1;
   const alone = count === 1 ? 'card' : 'cards';
   const covered = count === 1 ? 'card with its envelope' : 'cards with their envelopes';
   const sets = spec.contents?.envelope === undefined ? alone : covered;
+  if (task !== undefined) return task.replace('{sets}', `${count} ${sets}`);
   const places = pockets.map(
     (pocket, index) => `${count} ${index === 0 ? `${sets} ` : ''}into the ${pocket}`,
   );

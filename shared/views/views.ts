@@ -33,7 +33,7 @@ const wholeViews: Readonly<Record<WholeView, (folded: Folded) => Picture>> = {
     return several(folded, 'steps', 'folded step by step', [...stepRows(folded), row(done)]);
   },
   all: (folded) =>
-    several(folded, 'all', 'finished, and step by step', [
+    several(folded, 'all', folded.program.steps.length > 0 ? 'finished, and step by step' : 'finished', [
       row(closedScene(folded, paired), halfOpenScene(folded, paired)),
       row(outside(folded, paired), inside(folded, paired)),
       ...stepRows(folded),

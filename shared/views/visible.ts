@@ -5,20 +5,20 @@ import type { PagePoint, Paper } from './picture.ts';
 /** A face of which something is seen. */
 export interface Seen {
   readonly face: Painted;
-  /** What no later face covers. */
+  /** What no later face covers, without boxes around its openings. */
   readonly pieces: readonly Convex[];
 }
 
-/** Painted faces without those that later ones cover wholly. */
+/** Painted faces without those that later ones cover wholly; through one that is cut, others may be seen. */
 export const seenOf = (painted: readonly Painted[]): readonly Seen[] =>
   painted.flatMap((face, index) => {
-    const pieces = painted
-      .slice(index + 1)
-      .reduce<readonly Convex[]>(
-        (left, { outline }) => left.flatMap((piece) => without(piece, outline)),
-        [face.outline],
-      );
-    return pieces.length === 0 ? [] : [{ face, pieces }];
+    const over = painted.slice(index + 1);
+    const covering = [...(face.openings ?? []), ...over.map(({ outline }) => outline)];
+    const pieces = covering.reduce<readonly Convex[]>(
+      (left, outline) => left.flatMap((piece) => without(piece, outline)),
+      [face.outline],
+    );
+    return pieces.length === 0 && over.every(({ left }) => !left) ? [] : [{ face, pieces }];
   });
 
 /** What can be seen of one panel, one paper side and one direction of the print. */

@@ -1,5 +1,4 @@
-import { type Container, registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
-import { createSVGWindow } from 'svgdom';
+import type { Container, Svg } from '@svgdotjs/svg.js';
 import { decimal } from '../../shared/drawing/numbers.ts';
 import { headOf, shaftOf, solidArrow } from '../../shared/views/arrow-shape.ts';
 import { glueInk, type Ink, inks, papers } from '../../shared/views/ink.ts';
@@ -7,6 +6,7 @@ import { plainMarks } from '../../shared/views/move-marks.ts';
 import type {
   ArrowMark,
   FaceMark,
+  FindingMark,
   GlueMark,
   LineMark,
   Mark,
@@ -16,9 +16,7 @@ import type {
   TextMark,
 } from '../../shared/views/picture.ts';
 import { plateOf } from '../../shared/views/text-block.ts';
-
-const window = createSVGWindow();
-registerWindow(window, window.document);
+import { newSvg } from './new-svg.ts';
 
 const number = (value: number): string => decimal(value, 2);
 const pair = ({ x, y }: PagePoint): string => `${number(x)} ${number(y)}`;
@@ -31,7 +29,7 @@ const polyline = (points: readonly PagePoint[]): string => `M ${points.map(pair)
 export function writePicture(picture: Picture): string {
   const [width, height] = [number(picture.width), number(picture.height)];
   const [title, description] = [`${picture.name}-title`, `${picture.name}-description`];
-  const root: Svg = SVG().attr({
+  const root = newSvg().attr({
     width: `${width}mm`,
     height: `${height}mm`,
     viewBox: `0 0 ${width} ${height}`,
@@ -39,9 +37,6 @@ export function writePicture(picture: Picture): string {
     'aria-labelledby': `${title} ${description}`,
     'font-family': 'sans-serif',
   });
-  // svg.js sets namespaces as plain attributes; the writer adds the right one itself.
-  root.node.removeAttribute('xmlns');
-  root.node.removeAttribute('xmlns:xlink');
   writeText(root, 'title', title, picture.title);
   writeText(root, 'desc', description, picture.description);
   const fills = fillsFor(root, picture);
@@ -119,11 +114,43 @@ function writeMark(parent: Container, mark: Mark, fills: Fills): void {
     case 'text':
       writeLabel(parent, mark);
       return;
+    case 'finding':
+      writeFinding(parent, mark);
+      return;
   }
 }
 
-function writeFace(parent: Container, { part, paper, outline }: FaceMark, fills: Fills): void {
-  parent.path(`${polyline(outline)} Z`).attr({ fill: fills[paper], 'data-part': part, 'data-paper': paper });
+function writeFace(parent: Container, { part, paper, outline, left }: FaceMark, fills: Fills): void {
+  const data = (left ?? [outline]).map((points) => `${polyline(points)} Z`).join(' ');
+  if (data === '') return;
+  const rule = left ? { 'fill-rule': 'evenodd' } : {};
+  parent.path(data).attr({ fill: fills[paper], ...rule, 'data-part': part, 'data-paper': paper });
+}
+
+/** Radius of the ring around a finding's number, in millimetres. */
+const findingRadius = 2.4;
+
+/** A number in a ring; white on black where it must not be cut so. */
+function writeFinding(parent: Container, { number: figure, refuses, at }: FindingMark): void {
+  const [ground, ink] = refuses ? ['#000000', '#FFFFFF'] : ['#FFFFFF', '#000000'];
+  parent.circle(2 * findingRadius).attr({
+    cx: number(at.x),
+    cy: number(at.y),
+    r: number(findingRadius),
+    fill: ground,
+    stroke: '#000000',
+    'stroke-width': number(0.5),
+  });
+  const size = figure < 10 ? 3.4 : 2.8;
+  const element = parent.element('text').attr({
+    x: number(at.x),
+    y: number(at.y + size * 0.35),
+    'font-size': size,
+    'font-weight': 'bold',
+    'text-anchor': 'middle',
+    fill: ink,
+  });
+  element.node.textContent = String(figure);
 }
 
 function writeGlue(parent: Container, { outline }: GlueMark, fills: Fills): void {

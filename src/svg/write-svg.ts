@@ -1,19 +1,13 @@
-import { type Container, registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
-import { createSVGWindow } from 'svgdom';
+import type { Container } from '@svgdotjs/svg.js';
 import type { Figure, FigureGroup } from '../../shared/drawing/figure.ts';
-
-const window = createSVGWindow();
-registerWindow(window, window.document);
+import { newSvg } from './new-svg.ts';
 
 /**
  * A figure as the text of an SVG document. Presentation attributes only, no transforms, no styles; the same
  * figure gives the same bytes.
  */
 export function writeSvg(figure: Figure): string {
-  const root: Svg = SVG().attr({ width: figure.width, height: figure.height, viewBox: figure.viewBox });
-  // svg.js sets namespaces as plain attributes; the writer adds the right one itself.
-  root.node.removeAttribute('xmlns');
-  root.node.removeAttribute('xmlns:xlink');
+  const root = newSvg().attr({ width: figure.width, height: figure.height, viewBox: figure.viewBox });
   describe(root, 'title', figure.title);
   describe(root, 'desc', figure.description);
   for (const group of figure.groups) writeGroup(root, group);

@@ -6,6 +6,7 @@ import { drawingRules } from '../support/drawing-rules.ts';
 import { draw } from '../support/drawn.ts';
 import { bundleOf, complaintsOfDtd, dtdIsHere, toolsRequired } from '../support/dtd.ts';
 import { type Sampled, sampleDrawings } from '../support/sampled.ts';
+import { sleeveSpec } from '../support/sleeve-spec.ts';
 
 /** Every property is asked of the same drawings, made once. */
 const SPECS = 2050;
@@ -38,8 +39,8 @@ describe('drawings of generated specs', () => {
       turnedAndMirrored: seen(
         (sample) => sample.drawn.plan.arrangement.drawingTurned && chosen(sample)?.sheetLies === 'outside-up',
       ),
-      mitred: seen(({ drawn }) => drawn.plan.spec.corners === 'mitred'),
-      hemsIn: seen(({ drawn }) => drawn.plan.spec.hem?.turn === 'in'),
+      mitred: seen(({ drawn }) => sleeveSpec(drawn.plan).corners === 'mitred'),
+      hemsIn: seen(({ drawn }) => sleeveSpec(drawn.plan).hem?.turn === 'in'),
       wholeSheet: seen(({ drawn }) => drawn.plan.wholeSheet),
       offcutsAlone: seen(({ drawn }) => drawn.svg.includes('id="corner-1"')),
       nothingToCut: seen(({ drawn }) =>

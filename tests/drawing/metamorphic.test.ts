@@ -3,6 +3,7 @@ import { inch, mm } from '../../shared/lengths/nanometres.ts';
 import { type Drawn, mustDraw } from '../support/drawn.ts';
 import { type At, pathsIn, type ReadSvg } from '../support/read-svg.ts';
 import { type Sample, sampleDrawings } from '../support/sampled.ts';
+import { sleeveSpec } from '../support/sleeve-spec.ts';
 import { Length, type Spelling, spell, type UnspeltObject } from '../support/spelling.ts';
 
 /** What must come out when one thing in a spec changes, whatever the rest of the spec is. */
@@ -147,7 +148,7 @@ describe('a drawing', () => {
   it('of given dimensions alone does not depend on the grid, or on what to do with paper to spare', () => {
     const all = ['spine', 'hem', 'topFlap', 'overlap'] as const;
     const faults = samples.flatMap(({ generated: { spec, spelling }, drawn }) => {
-      const given = drawn.plan.spec.dimensions;
+      const given = sleeveSpec(drawn.plan).dimensions;
       if (!given?.panel?.width || !given.panel.height || all.some((name) => given[name] === undefined))
         return [];
       // a grid in inches would change the measure of a spec that does not name its own

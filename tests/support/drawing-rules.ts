@@ -1,5 +1,6 @@
 import type { LineType } from '../../shared/drawing/convention.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
+import { pointsAlong } from './curve-points.ts';
 import { type Drawn, groupNamed, lengthOf, onBlank, sleeveOf } from './drawn.ts';
 import {
   blankOf,
@@ -400,7 +401,8 @@ const withinView: Rule = {
     const out = read.groups
       .flatMap((group) => piecesOf(pathsIn(group)))
       .find((piece) =>
-        piece.some(
+        // of a curve what is drawn counts, not its control points
+        [...pointsAlong(piece), piece.at(-1) ?? piece[0]].some(
           (p) => p.x < -slack || p.y < -slack || p.x > read.width + slack || p.y > read.height + slack,
         ),
       );

@@ -13,6 +13,7 @@ import {
   type ReadSvg,
   readSvg,
 } from './read-svg.ts';
+import { sleeveSpec } from './sleeve-spec.ts';
 
 /** One spec with its plan, its drawing, and what the reader makes of that. */
 export interface Drawn {
@@ -39,7 +40,9 @@ export function mustDraw(raw: unknown): Drawn {
 }
 
 /** A plan's dimensions in millimetres. */
-export function sleeveOf({ dimensions, spec }: Plan): Sleeve {
+export function sleeveOf(plan: Plan): Sleeve {
+  const { dimensions } = plan;
+  const spec = sleeveSpec(plan);
   const take = (name: string): number => {
     const value = dimensions[name];
     if (value === undefined) throw new Error(`the plan has no ${name}`);
@@ -82,4 +85,9 @@ export function onBlank(drawn: Drawn, id: string): readonly Piece[] {
   );
 }
 
-export const lengthOf = ([from, to]: Piece): number => Math.hypot(to.x - from.x, to.y - from.y);
+/** The length of a line; of a curve that of its control polygon, which is no shorter. */
+export const lengthOf = (piece: Piece): number =>
+  piece.slice(1).reduce((sum, q, index) => {
+    const p = piece[index] ?? q;
+    return sum + Math.hypot(q.x - p.x, q.y - p.y);
+  }, 0);

@@ -18,6 +18,7 @@ import {
   verticesByFold,
   verticesByRabbitEar,
 } from '../support/other-folders.ts';
+import { sleeveSpec } from '../support/sleeve-spec.ts';
 import { easySleeve, everyKind, foldedFrom, sleeves, withoutSpine } from '../support/sleeves.ts';
 
 /*
@@ -78,7 +79,7 @@ test('1,000 sleeves fold as rabbit-ear and fold say, and in one of the 8 orders 
       const same = theirs.filter((order) => samePairs(pairsIn(faces, order), order));
       expect([theirs.length, same.length]).toEqual([8, 1]);
 
-      const { corners = 'folded', hem, seam = 'tucked' } = folded.plan.spec;
+      const { corners = 'folded', hem, seam = 'tucked' } = sleeveSpec(folded.plan);
       seen[corners]++;
       seen[hem?.turn ?? 'out']++;
       seen[seam]++;

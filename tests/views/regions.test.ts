@@ -1,15 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { anglesAjar } from '../../shared/folding/angles.ts';
 import { appearancesOf } from '../../shared/folding/appearance.ts';
 import { boxOf } from '../../shared/folding/flat-faces.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
 import { styleOf } from '../../shared/styles/registry.ts';
-import { bookLook } from '../../shared/views/book-look.ts';
 import { depthIn, signedArea } from '../../shared/views/convex.ts';
 import { flatLook } from '../../shared/views/flat-look.ts';
 import { lastForm } from '../../shared/views/flat-scene.ts';
 import { plainMarks } from '../../shared/views/move-marks.ts';
 import { paint } from '../../shared/views/painted.ts';
 import { printUps } from '../../shared/views/sheet-prints.ts';
+import { posedLook } from '../../shared/views/solid-look.ts';
 import { seenOf, type VisibleRegion } from '../../shared/views/visible.ts';
 import { exampleNames, folded, shown } from './shown.ts';
 
@@ -26,7 +27,7 @@ describe.each(exampleNames)('%s', (name) => {
   test.each(['outside', 'inside'] as const)(
     'what is seen from %s covers the flat form exactly once',
     (side) => {
-      const flat = styleOf(one.plan.spec).flat(one.plan.dimensions);
+      const flat = styleOf(one.plan.spec).flat(one.plan.dimensions, one.plan.spec);
       const sum = seenFrom(one, side).reduce((total, seen) => total + areaOf(seen), 0);
       expect(sum).toBeCloseTo((flat.width * flat.height) / 1e12, 1);
     },
@@ -83,7 +84,7 @@ describe.each(exampleNames)('%s', (name) => {
 describe('the standing book', () => {
   test.each(exampleNames)('of %s shows the front cover from outside, wholly, and the back pocket', (name) => {
     const one = folded(name);
-    const look = bookLook(one.pattern, lastForm(one), { width: 200, height: 200 });
+    const look = posedLook(one, anglesAjar(one.program), { width: 200, height: 200 });
     const seen = seenOf(paint(one.pattern, lastForm(one), look, printUps(one.plan)));
     const cover = seen.filter(({ face }) => face.part === 'front');
     expect(new Set(cover.map(({ face }) => face.paper))).toEqual(new Set(['outside']));
@@ -94,7 +95,7 @@ describe('the standing book', () => {
     const front = seen.filter(
       ({ face }) => look.leaves[face.index] === look.leaves[cover[0]?.face.index ?? -1],
     );
-    const { width, height } = styleOf(one.plan.spec).closed(one.plan.dimensions);
+    const { width, height } = styleOf(one.plan.spec).closed(one.plan.dimensions, one.plan.spec);
     const at = (x: number, y: number) => {
       const index = cover[0]?.face.index ?? -1;
       const { left, top } = one.proof.faces

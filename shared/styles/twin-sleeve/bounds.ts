@@ -1,7 +1,9 @@
 import { spineFor } from '../../contents/stack.ts';
-import { atLeast, atMost, type Bound, exactly } from '../../solver/bounds.ts';
+import { atLeast, atMost, type Bound } from '../../solver/bounds.ts';
+import { givenBounds } from '../../solver/given.ts';
+import { roomBounds } from '../../solver/room-bounds.ts';
 import type { Situation } from '../style.ts';
-import { H, h, o, S, t, W } from './dimensions.ts';
+import { b, dimensionNames, H, h, o, S, t, W } from './dimensions.ts';
 import { practice } from './practice.ts';
 import type { TwinSleeveSpec } from './spec.ts';
 
@@ -10,27 +12,14 @@ export const layers = 6;
 
 /** Everything that limits the dimensions. */
 export const boundsOf = (spec: TwinSleeveSpec, situation: Situation): Bound[] => [
-  ...roomBounds(situation),
-  ...givenBounds(spec),
+  ...roomBounds(situation.rooms, {
+    width: { terms: { [W]: 2, [S]: 1, [h]: 2 } },
+    height: { terms: { [H]: 2, [o]: 1 } },
+  }),
+  ...givenBounds(spec, dimensionNames, { [b]: { [H]: 1, [o]: 1, [t]: -1 } }),
   ...fitBounds(situation),
   ...formBounds(situation),
 ];
-
-function givenBounds(spec: TwinSleeveSpec): Bound[] {
-  const given = spec.dimensions;
-  const rows = [
-    ['panel width', { [W]: 1 }, given?.panel?.width, '/dimensions/panel/width'],
-    ['panel height', { [H]: 1 }, given?.panel?.height, '/dimensions/panel/height'],
-    ['spine', { [S]: 1 }, given?.spine, '/dimensions/spine'],
-    ['hem', { [h]: 1 }, given?.hem, '/dimensions/hem'],
-    ['top flap', { [t]: 1 }, given?.topFlap, '/dimensions/topFlap'],
-    ['bottom flap', { [H]: 1, [o]: 1, [t]: -1 }, given?.bottomFlap, '/dimensions/bottomFlap'],
-    ['overlap', { [o]: 1 }, given?.overlap, '/dimensions/overlap'],
-  ] as const;
-  return rows.flatMap(([name, terms, value, path]) =>
-    value === undefined ? [] : exactly(name, terms as Record<string, number>, value, path),
-  );
-}
 
 function formBounds({ glueWidth, caliper }: Situation): Bound[] {
   const tab = glueWidth + 2 * practice.glueMargin;
@@ -105,13 +94,6 @@ function formBounds({ glueWidth, caliper }: Situation): Bound[] {
       'the spine must hold the folder’s own layers',
     ),
   ];
-}
-
-function roomBounds(situation: Situation): Bound[] {
-  return situation.rooms.flatMap(({ name, width, height, path }) => [
-    atMost(`${name} width`, 'room', { [W]: 2, [S]: 1, [h]: 2 }, width, `the ${name} is no wider`, path),
-    atMost(`${name} height`, 'room', { [H]: 2, [o]: 1 }, height, `the ${name} is no higher`, path),
-  ]);
 }
 
 function fitBounds(situation: Situation): Bound[] {

@@ -52,6 +52,13 @@ export function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
     const line = { from: point(Math.abs(x - hem), y), to: point(x, Math.abs(y - hem)) };
     return fold(name, { line, moving: point(x, y) });
   };
+  const spine = (cover: string, x: number, movingX: number): FoldStep =>
+    fold(`spine at the ${cover}`, {
+      line: vertical(x),
+      moving: point(movingX, height / 2),
+      angle: 90,
+      ajar: 55,
+    });
   const corners = [
     corner('top left corner', 0, 0),
     corner('top right corner', width, 0),
@@ -91,12 +98,8 @@ export function program(spec: TwinSleeveSpec, d: Dimensions): FoldProgram {
       fold('bottom flap', { line: horizontal(bottomFold), moving: point(width / 2, height) }),
       ...tucks(spec),
       ...seamGlue(sleeve),
-      fold('spine at the front', { line: vertical(firstSpine), moving: point(0, height / 2), angle: 90 }),
-      fold('spine at the back', {
-        line: vertical(secondSpine),
-        moving: point(width, height / 2),
-        angle: 90,
-      }),
+      spine('front', firstSpine, 0),
+      spine('back', secondSpine, width),
       ...fill(spec),
     ],
   };

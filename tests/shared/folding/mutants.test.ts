@@ -7,6 +7,7 @@ import { type Promised, prove } from '../../../shared/folding/prove.ts';
 import { mm } from '../../../shared/lengths/nanometres.ts';
 import { styleOf } from '../../../shared/styles/registry.ts';
 import { envelope, envelopePocket } from '../../support/patterns.ts';
+import { sleeveSpec } from '../../support/sleeve-spec.ts';
 import { everyKind, foldedFrom } from '../../support/sleeves.ts';
 
 /*
@@ -22,14 +23,14 @@ function foundBy(prover: () => ReturnType<typeof prove>): readonly string[] {
   }
 }
 
-/** A spine that nothing is too thick for. */
-const roomy = { spine: mm(100), stack: 0, caliper: mm(0.3) };
+/** Nothing in it, and usual paper. */
+const empty = { stack: 0, caliper: mm(0.3) };
 
 const kinds = everyKind.map((raw) => {
   const { plan, pattern, program } = foldedFrom(raw);
   const style = styleOf(plan.spec);
   const promised = promisedBy(plan);
-  const { corners, hem, seam } = plan.spec;
+  const { corners, hem, seam } = sleeveSpec(plan);
   return {
     name: `corners ${corners}, hems ${hem?.turn}, seam ${seam}`,
     corners,
@@ -41,7 +42,8 @@ const kinds = everyKind.map((raw) => {
     /** Another program, with the pattern that it makes itself. */
     withProgram: (mutant: FoldProgram) => foundBy(() => prove(unfold(mutant), mutant, promised)),
     withDimensions: (dimensions: Readonly<Record<string, number>>) => {
-      const mutant = style.program(plan.spec, { ...plan.dimensions, ...dimensions });
+      const { caliper } = plan.arrangement.sheet.paper;
+      const mutant = style.program(plan.spec, { ...plan.dimensions, ...dimensions }, caliper);
       return foundBy(() => prove(unfold(mutant), mutant, promised));
     },
     promising: (other: Partial<Promised>) =>
@@ -233,9 +235,18 @@ describe.each(kinds)('$name', (kind) => {
       mouth: 'left',
     } as const;
     expect(kind.promising({ pockets: [place] })).toEqual(['pockets']);
-    // six layers of 3 mm need 15 mm between the spine scores, by hand: (6 - 1) * 3
-    expect(kind.promising({ caliper: mm(3), spine: mm(15) })).toEqual([]);
-    expect(kind.promising({ caliper: mm(3), spine: mm(14.9) })).toEqual(['spine']);
+    // six layers of 2 mm need the 10 mm that there are between the spine scores, by hand: (6 - 1) * 2
+    expect(kind.promising({ caliper: mm(2) })).toEqual([]);
+    expect(kind.promising({ caliper: mm(2.01) })).toEqual(['spine']);
+    expect(
+      kind.promising({ closed: { face: 'front', width: mm(100), height: mm(150), depth: mm(10) } }),
+    ).toEqual([]);
+    expect(
+      kind.promising({ closed: { face: 'back', width: mm(100), height: mm(150), depth: mm(9) } }),
+    ).toEqual(['size']);
+    expect(
+      kind.promising({ closed: { face: 'lid', width: mm(100), height: mm(150), depth: mm(10) } }),
+    ).toEqual(['size']);
     expect(kind.promising({ stack: mm(60) })).toEqual(['spine']);
   });
 
@@ -263,7 +274,7 @@ describe.each(kinds)('$name', (kind) => {
         prove(
           pattern,
           { ...program, outline },
-          { flat: { width: mm(210), height: mm(150) }, pockets: [], ...roomy },
+          { flat: { width: mm(210), height: mm(150) }, pockets: [], ...empty },
         ),
       ),
     ).toEqual(['graph']);
@@ -287,7 +298,7 @@ test('a pocket whose mouth is folded shut', () => {
       prove(pattern, program, {
         flat: { width: mm(60), height: mm(40) },
         pockets: [{ ...envelopePocket, mouth }],
-        ...roomy,
+        ...empty,
       }),
     );
   expect(promising('right')).toEqual([]);

@@ -28,7 +28,7 @@ const without = (...names: readonly string[]): FoldProgram => ({
 
 describe('a pouch of 60 × 40 mm, folded on three sides', () => {
   test('is a pocket with its mouth at the right', () => {
-    expect(pocket(envelope())).toEqual({ name: 'pouch', width: mm(60), height: mm(40), faults: [] });
+    expect(pocket(envelope())).toMatchObject({ name: 'pouch', width: mm(60), height: mm(40), faults: [] });
   });
 
   test('is shut where a fold runs along the mouth', () => {

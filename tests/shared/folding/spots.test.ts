@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type Spot, spotsOf } from '../../../shared/folding/spots.ts';
 import { flatStack } from '../../support/flat-stack.ts';
 import { oneVertex } from '../../support/patterns.ts';
+import { sleeveSpec } from '../../support/sleeve-spec.ts';
 import { easySleeve, everyKind, foldedFrom, sleeves } from '../../support/sleeves.ts';
 
 const areaOf = (spots: readonly Spot[]): number => spots.reduce((sum, { area }) => sum + area, 0);
@@ -42,7 +43,7 @@ describe('layers of the easy sleeve, counted by hand', () => {
   test.each(points)('at %d, %d: %d folded, %d mitred', (x, y, folded, mitred) => {
     for (const raw of everyKind) {
       const { plan, proof } = foldedFrom(raw);
-      const expected = plan.spec.corners === 'mitred' ? mitred : folded;
+      const expected = sleeveSpec(plan).corners === 'mitred' ? mitred : folded;
       expect(layersAt(proof.spots, x, y)).toHaveLength(expected);
       // the right end is the mirror image
       expect(layersAt(proof.spots, 270 - x, y)).toHaveLength(expected);
@@ -73,7 +74,7 @@ test('together the spots cover the folded outline once', () => {
 test('layer by layer, the spots hold all of the paper; corners at 45° by cells, hence within 2 %', () => {
   for (const raw of everyKind) {
     const { plan, proof } = foldedFrom(raw);
-    const corners = plan.spec.corners === 'mitred' ? (4 * (30 * 30)) / 2 : 0;
+    const corners = sleeveSpec(plan).corners === 'mitred' ? (4 * (30 * 30)) / 2 : 0;
     const blank = 270 * 320 - corners;
     expect(Math.abs(paperIn(proof.spots) / blank - 1)).toBeLessThan(0.02);
   }

@@ -1,0 +1,30 @@
+import { type CreasePattern, closedAngleOf, type Edge } from '../creases/crease-pattern.ts';
+import { facesAcross, type Neighbours } from './faces-across.ts';
+
+/**
+ * For each face, the number of its leaf: a part of the piece that stays flat when it is set up, whose faces lie in one
+ * plane.
+ * @param angleOf degrees for an edge; default those of the finished form
+ */
+export function leavesOf(
+  pattern: CreasePattern,
+  neighbours: Neighbours = facesAcross(pattern),
+  angleOf: (edge: Edge) => number = closedAngleOf,
+): readonly number[] {
+  const leaves: (number | undefined)[] = pattern.faces.map(() => undefined);
+  let count = 0;
+  for (const start of pattern.faces.keys()) {
+    if (leaves[start] !== undefined) continue;
+    const queue = [start];
+    leaves[start] = count;
+    for (const face of queue) {
+      for (const { other, edge } of neighbours[face] ?? []) {
+        if (leaves[other] !== undefined || angleOf(edge) % 180 !== 0) continue;
+        leaves[other] = count;
+        queue.push(other);
+      }
+    }
+    count++;
+  }
+  return leaves.map((leaf) => leaf ?? -1);
+}

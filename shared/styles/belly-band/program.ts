@@ -1,0 +1,117 @@
+import type { FillStep, FoldProgram, FoldStep, GlueStep, StandStep } from '../../creases/fold-program.ts';
+import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
+import type { PocketPlace } from '../../folding/pocket-place.ts';
+import type { Nm } from '../../lengths/nanometres.ts';
+import { foldAlong, panelOf, programOn, rectangle } from '../common/blank.ts';
+import { at } from '../common/dimension.ts';
+import type { Dimensions } from '../style.ts';
+import { D, H, o, W } from './dimensions.ts';
+import type { BellyBandSpec } from './spec.ts';
+
+const place = { name: 'band', panel: 'front', behind: [], mouth: 'top' } as const;
+
+/** The contents lie between the front, two sides and the back. */
+export const pockets: readonly PocketPlace[] = [{ ...place, front: [], walls: ['left', 'right', 'over'] }];
+
+/** With one fold at each side, they lie between flat layers. */
+const flatPockets: readonly PocketPlace[] = [
+  {
+    ...place,
+    front: ['left end', 'right end'],
+    closed: [
+      { side: 'left', by: 'fold' },
+      { side: 'right', by: 'fold' },
+    ],
+  },
+];
+
+export const pocketsIn = (d: Dimensions): readonly PocketPlace[] => (at(d, D) === 0 ? flatPockets : pockets);
+
+/** Where the band's parts lie, from the left: the seam is in the middle of the back. */
+function stopsOf(d: Dimensions) {
+  const [width, side, overlap] = [at(d, W), at(d, D), at(d, o)];
+  const leftEnd = Math.round((width + overlap) / 2);
+  const left = leftEnd + side;
+  const right = left + width;
+  const rightEnd = right + side;
+  return { leftEnd, left, right, rightEnd, end: rightEnd + width + overlap - leftEnd };
+}
+
+/** How the strip is folded, glued and slipped over its contents. */
+export function program(spec: BellyBandSpec, d: Dimensions): FoldProgram {
+  const height = at(d, H);
+  const { leftEnd, left, right, rightEnd, end } = stopsOf(d);
+  const boxed = at(d, D) > 0;
+  const part = (name: string, from: Nm, to: Nm, label?: string) =>
+    panelOf(name, rectangle(from, 0, to, height), label === undefined ? {} : { label, labels: `${label}s` });
+  const fold = (name: string, x: Nm, moving: Nm, rest: Partial<FoldStep> = {}) =>
+    foldAlong(
+      name,
+      [
+        [x, 0],
+        [x, height],
+      ],
+      [moving, height / 2],
+      rest,
+    );
+  const opening: StandStep[] = boxed
+    ? [
+        {
+          kind: 'stand',
+          name: 'open the band',
+          folds: ['left end', 'left side', 'right side', 'right end'],
+          task: 'Open the band, and bend all its scores to right angles.',
+        },
+      ]
+    : [];
+  const fill: FillStep[] =
+    spec.contents === undefined
+      ? []
+      : [{ kind: 'fill', name: 'contents', pockets: ['band'], task: 'slip the band over {sets}.' }];
+  return programOn(
+    [
+      part('left end', 0, leftEnd, 'end'),
+      ...(boxed ? [part('left side', leftEnd, left, 'side')] : []),
+      part('front', left, right),
+      ...(boxed ? [part('right side', right, rightEnd, 'side')] : []),
+      part('right end', rightEnd, end, 'end'),
+    ],
+    [
+      ...(boxed
+        ? [
+            fold('left end', leftEnd, 0, { angle: 90, eased: true }),
+            fold('right side', right, end, { angle: 90, eased: true }),
+            fold('left side', left, 0),
+            fold('right end', rightEnd, end),
+          ]
+        : [fold('left end', left, 0, { ajar: 120 }), fold('right end', right, end, { ajar: 150 })]),
+      seam(d, spec.glue?.width ?? usualGlueWidth),
+      ...opening,
+      ...fill,
+    ],
+  );
+}
+
+/** On the outside of the left end, under the right one. */
+function seam(d: Dimensions, glueWidth: Nm): GlueStep {
+  const { edge, mouth } = glueKeepOut;
+  return {
+    kind: 'glue',
+    name: 'glue at the seam',
+    holds: 'right end',
+    strips: [
+      {
+        panel: 'left end',
+        face: 'outside',
+        to: 'right end',
+        left: edge,
+        right: edge + glueWidth,
+        top: mouth,
+        bottom: at(d, H) - mouth,
+      },
+    ],
+    width: glueWidth,
+    inset: mouth,
+    lines: 1,
+  };
+}

@@ -1,0 +1,153 @@
+import { spineFor } from '../../contents/stack.ts';
+import { inch, mm } from '../../lengths/nanometres.ts';
+import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.ts';
+import { givenBounds } from '../../solver/given.ts';
+import { roomBounds } from '../../solver/room-bounds.ts';
+import { gluedEnd, leastTab, pocketPractice } from '../common/bottom-pocket.ts';
+import { at } from '../common/dimension.ts';
+import { commonPractice, scoresApart } from '../common/practice.ts';
+import { about, leastOf, roomOf } from '../common/wishes.ts';
+import type { Dimensions, Situation } from '../style.ts';
+import { b, dimensionNames, H, p, S, W } from './dimensions.ts';
+import type { PocketFolderSpec } from './spec.ts';
+
+/** Layers of the sheet between the two outer faces of the closed folder: a cover and a pocket, twice. */
+export const layers = 4;
+
+/** Common practice, no published source, unless a line says otherwise. */
+const practice = Object.freeze({
+  spine: inch(1 / 4),
+  /** Glue tabs of printed folders are 3/4 in deep, as their printers say. */
+  tab: inch(3 / 4),
+  /** A pocket takes half of a small cover, and 36 % of a large one: 4 in for 11 in, as folder printers say. */
+  pocketShare: 0.5,
+  largePocketShare: 0.36,
+  large: mm(250),
+  /** Lower, and the contents tip out. */
+  leastPocketShare: 0.3,
+  /** The pocket's mouth stays this far below the cover's top. */
+  belowTop: mm(10),
+});
+
+const shareFor = (height: number): number =>
+  height < practice.large ? practice.pocketShare : practice.largePocketShare;
+
+/** Everything that limits the dimensions. */
+export const boundsOf = (spec: PocketFolderSpec, situation: Situation): Bound[] => [
+  ...roomBounds(situation.rooms, {
+    width: { terms: { [W]: 2, [S]: 1, [b]: 2 } },
+    height: { terms: { [H]: 1, [p]: 1 } },
+  }),
+  ...givenBounds(spec, dimensionNames),
+  ...fitBounds(situation),
+  ...formBounds(situation),
+];
+
+function formBounds({ glueWidth, caliper }: Situation): Bound[] {
+  const empty = spineFor(0, { layers, caliper, ease: 0 });
+  return [
+    atLeast(
+      'least tab',
+      'form',
+      { [b]: 1 },
+      leastTab(glueWidth),
+      'a tab must hold its glue, clear of its edge and its score',
+      '/glue/width',
+    ),
+    atMost(
+      'tab within pocket',
+      'form',
+      { [b]: 1, [W]: -1 },
+      -gluedEnd(glueWidth) - commonPractice.edgeToScore,
+      'a tab must not reach the glue at the pocket’s other end',
+    ),
+    atLeast(
+      'least pocket',
+      'form',
+      { [p]: 1 },
+      pocketPractice.least,
+      'a lower pocket has no room for its glue',
+    ),
+    atMost(
+      'pocket within panel',
+      'form',
+      { [p]: 1, [H]: -1 },
+      -practice.belowTop,
+      'a pocket’s mouth lies at least 10 mm below the top',
+    ),
+    atLeast(
+      'spine scores apart',
+      'form',
+      { [S]: 1 },
+      scoresApart(caliper),
+      'two scores closer than that are hard to make in this paper',
+    ),
+    atLeast(
+      'spine of the empty folder',
+      'form',
+      { [S]: 1 },
+      empty,
+      'the spine must hold the folder’s own layers',
+    ),
+  ];
+}
+
+function fitBounds({ demand, caliper, spineEase, foldLoss, glueWidth }: Situation): Bound[] {
+  if (!demand) return [];
+  const item = demand.itemName;
+  return [
+    atLeast(
+      'pocket width',
+      'fit',
+      { [W]: 1 },
+      demand.width + demand.inPocket + demand.easeAlong + gluedEnd(glueWidth) + 2 * foldLoss,
+      `the pocket must go round the ${item} and its stack, beside its glue`,
+      '/contents',
+    ),
+    atLeast(
+      'panel height',
+      'fit',
+      { [H]: 1 },
+      demand.height + Math.ceil(demand.inPocket / 2) + demand.easeAcross + foldLoss,
+      `the ${item} must not stand out above the cover`,
+      '/contents',
+    ),
+    atLeast(
+      'pocket height',
+      'fit',
+      { [p]: 1 },
+      Math.ceil(practice.leastPocketShare * demand.height),
+      `a lower pocket would let the ${item} tip out`,
+      '/contents',
+    ),
+    atLeast(
+      'spine for the stack',
+      'fit',
+      { [S]: 1 },
+      spineFor(demand.stack, { layers, caliper, ease: spineEase }),
+      'the spine must hold both stacks and the folder’s own layers',
+      '/contents',
+    ),
+  ];
+}
+
+/** What the solver looks for, in order, and what each would best be. */
+export function unknownsOf(situation: Situation): Unknown[] {
+  const { demand, prefer } = situation;
+  const room = roomOf(situation);
+  const taken = 'that is what the contents take';
+  const largest = (name: string, value: Parameters<typeof about>[1]) =>
+    about(name, value, 'that uses the sheet', 'down');
+  return [
+    demand ? leastOf(S, taken) : about(S, practice.spine, 'makers like 1/4 in'),
+    prefer === 'least-paper'
+      ? leastOf(b, 'a deeper tab would only take paper')
+      : about(b, practice.tab, 'printed folders have tabs of 3/4 in'),
+    demand ? leastOf(W, taken) : largest(W, (known) => (room.width - at(known, S) - 2 * at(known, b)) / 2),
+    demand ? leastOf(H, taken) : largest(H, () => room.height / (1 + shareFor(room.height / 1.5))),
+    about(p, (known) => shareFor(at(known, H)) * at(known, H), 'that share of the cover holds well'),
+  ];
+}
+
+/** How far the pockets are from their usual share of the cover. */
+export const oddness = (d: Dimensions): number => Math.abs(at(d, p) / at(d, H) - shareFor(at(d, H)));
