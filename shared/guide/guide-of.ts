@@ -59,11 +59,12 @@ function sizesSection({ plan }: Folded): Section {
   const { measure } = plan.spec;
   const size = (width: number, height: number) =>
     `${describeLength(width, measure)} wide, ${describeLength(height, measure)} high`;
-  const flat = styleOf(plan.spec).flat(plan.dimensions);
+  const style = styleOf(plan.spec);
+  const flat = style.flat(plan.dimensions, plan.spec);
   const { width, height, thickness } = plan.closed;
   const facts: [string, string][] = [
-    ['Closed', `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`],
-    ['Folded and lying open', size(flat.width, flat.height)],
+    [sentence(style.words.ready), `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`],
+    [sentence(style.words.flat), size(flat.width, flat.height)],
     ['Cut out of', `${plan.arrangement.sheet.title}`],
     ['Blank', size(plan.blank.width, plan.blank.height)],
   ];

@@ -5,8 +5,10 @@ export interface Example {
   /** Kebab-case, and unique in its operation. */
   readonly name: string;
   readonly summary: string;
-  /** Of an operation that reads a body. */
+  /** Of an operation that reads a body; text where that is no JSON. */
   readonly body?: Json;
+  /** Of the body, where it is not `application/json`. */
+  readonly mediaType?: string;
   /** Values of the parameters, in the path or in the query. */
   readonly parameters?: Readonly<Record<string, string>>;
   /** Request headers beside the content type. */

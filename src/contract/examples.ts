@@ -8,6 +8,7 @@ import {
   ownStock,
   sheetTooSmall,
 } from './example-specs.ts';
+import { memberExamples } from './member-examples.ts';
 import { storedExamples } from './stored-examples.ts';
 
 const unseen = { show: 'none' } as const;
@@ -87,6 +88,7 @@ export const examples: Examples = {
   ],
   ...calibrationExamples,
   ...storedExamples,
+  ...memberExamples,
   listStyles: [{ name: 'styles', summary: 'Every way of folding' }],
   listSizes: [{ name: 'sizes', summary: 'The published sizes', show: 'excerpt' }],
   explainProblem: [

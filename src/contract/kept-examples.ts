@@ -4,6 +4,9 @@ import type { Json } from './json.ts';
  * What the lighthouse museum's shop and its craft evenings keep. All of it is invented.
  */
 
+/** The secret part of the link that the examples read; it opens nothing elsewhere. */
+export const exampleSecret = 'an-example-of-the-secret-part-of-a-link-0001';
+
 interface Kept {
   readonly name: string;
   readonly value: Json;

@@ -36,14 +36,26 @@ export function filledUrl(path: string, values: Readonly<Record<string, string>>
   return query.size === 0 ? filled : `${filled}?${query}`;
 }
 
-const jsonType = { 'content-type': 'application/json' };
+const payloadOf = ({ body, mediaType }: Example): string =>
+  mediaType === undefined ? JSON.stringify(body) : String(body);
 
-async function replyTo(app: FastifyInstance, place: Place, example: Example): Promise<Reply> {
+type Headers = Readonly<Record<string, string>>;
+
+async function replyTo(
+  app: FastifyInstance,
+  place: Place,
+  example: Example,
+  headers: Headers,
+): Promise<Reply> {
   const answer = await app.inject({
     method: place.method,
     url: filledUrl(place.url, example.parameters),
-    headers: { ...(example.body === undefined ? {} : jsonType), ...example.headers },
-    ...(example.body === undefined ? {} : { payload: JSON.stringify(example.body) }),
+    headers: {
+      ...headers,
+      ...(example.body === undefined ? {} : { 'content-type': example.mediaType ?? 'application/json' }),
+      ...example.headers,
+    },
+    ...(example.body === undefined ? {} : { payload: payloadOf(example) }),
   });
   const [mediaType = ''] = String(answer.headers['content-type'] ?? '').split(';', 1);
   // an empty reply has no media type, and nothing to show
@@ -55,17 +67,18 @@ async function replyTo(app: FastifyInstance, place: Place, example: Example): Pr
 export const changesStore = ({ method, url }: { readonly method: string; readonly url: string }): boolean =>
   method === 'PUT' ||
   method === 'DELETE' ||
-  (method === 'POST' && !/^\/v1\/(?:folders|calibration|shared)\//.test(url));
+  url === '/v1/export' || // it is noted
+  (method === 'POST' && !/^\/v1\/(?:folders|calibration|sets|shared)\//.test(url));
 
 /**
  * What the app answers to every example that shows its reply.
- * @param reset puts stored things back to where each example finds them
+ * @param as headers that say who asks, and what puts stored things back to where each example finds them
  * @throws Error for examples of an operation that the document does not have
  */
 export async function runExamples(
   app: FastifyInstance,
   examples: Examples,
-  reset: () => Promise<void>,
+  { headers = {}, reset }: { readonly headers?: Headers; readonly reset: () => Promise<void> },
 ): Promise<Replies> {
   const places = placesOf(app.contract());
   const replies: Record<string, Record<string, Reply>> = {};
@@ -75,7 +88,7 @@ export async function runExamples(
     const answers: Record<string, Reply> = {};
     for (const example of own) {
       if (example.show === 'none') continue;
-      answers[example.name] = await replyTo(app, place, example);
+      answers[example.name] = await replyTo(app, place, example, headers);
       if (changesStore(place)) await reset();
     }
     replies[operationId] = answers;

@@ -1,6 +1,5 @@
 import type { Example, Examples } from './example.ts';
-import { exampleSecret } from './example-store.ts';
-import { keptConvention, keptCutter, keptDesign, keptPaper } from './kept-examples.ts';
+import { exampleSecret, keptConvention, keptCutter, keptDesign, keptPaper } from './kept-examples.ts';
 
 const unknownName = { parameters: { name: 'not there' } };
 

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { buildApp } from '../app.ts';
 import { writeWhole } from '../cli/write-output.ts';
 import { readConfig } from '../config.ts';
-import { exampleClock, openExampleStore } from '../contract/example-store.ts';
+import { openExampleRecords } from '../contract/example-records.ts';
 import { examples } from '../contract/examples.ts';
 import { runExamples } from '../contract/run-examples.ts';
 
@@ -18,13 +18,12 @@ const formatter = pathOf('../../node_modules/@biomejs/biome/bin/biome');
 const write = (file: string, value: object) => writeWhole(file, `${JSON.stringify(value, null, 2)}\n`);
 
 /** The committed contract is what the running app would serve, so it cannot say anything else. */
-const { store, reset, dispose } = await openExampleStore();
-const app = await buildApp(readConfig({ LOG_LEVEL: 'warn', RATE_LIMIT: '0' }), {
+const { settings, options, headers, reset, dispose } = await openExampleRecords();
+const app = await buildApp(readConfig({ LOG_LEVEL: 'warn', ...settings }), {
   refuseUnderPressure: false,
-  clock: exampleClock,
-  store,
+  ...options,
 });
-const replies = await runExamples(app, examples, reset);
+const replies = await runExamples(app, examples, { headers, reset });
 await mkdir(dirname(contractFile), { recursive: true });
 await write(repliesFile, replies);
 // this one is source, and formatted like all of it

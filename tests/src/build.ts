@@ -5,7 +5,7 @@ import type { FastifyInstance } from 'fastify';
 import { onTestFinished } from 'vitest';
 import { type AppOptions, buildApp } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
-import { exampleClock, openExampleStore } from '../../src/contract/example-store.ts';
+import { openExampleRecords } from '../../src/contract/example-records.ts';
 
 /**
  * A ready app that closes when its test ends, with a store of its own. It logs nothing, and does not refuse work under pressure, since a
@@ -28,9 +28,9 @@ export async function build(
   return app;
 }
 
-/** The same with the store that the contract's examples find, and their clock. */
-export async function buildForExamples(): Promise<{ app: FastifyInstance; reset: () => Promise<void> }> {
-  const { store, reset, dispose } = await openExampleStore();
+/** A group's app with the records that the contract's examples find, and headers that say that its keeper asks. */
+export async function buildForExamples() {
+  const { options, settings, headers, reset, dispose } = await openExampleRecords();
   onTestFinished(dispose);
-  return { app: await build({}, { store, clock: exampleClock }), reset };
+  return { app: await build(settings, options), headers, reset };
 }

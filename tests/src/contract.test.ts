@@ -169,7 +169,7 @@ describe('the examples', () => {
 
   test('of an operation that is not there stop the writing', async () => {
     const app = await build();
-    await expect(runExamples(app, { askTide: [low] }, async () => undefined)).rejects.toThrow(
+    await expect(runExamples(app, { askTide: [low] }, { reset: async () => undefined })).rejects.toThrow(
       'askTide, which is no operation',
     );
   });

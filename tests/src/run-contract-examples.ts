@@ -25,6 +25,8 @@ export function validatorFor(schema: object, { components }: Document): Validate
 export interface ContractExample {
   readonly name: string;
   readonly body?: unknown;
+  /** Of the body. */
+  readonly mediaType?: string;
   readonly url: string;
   readonly headers: Readonly<Record<string, string>>;
   /** A reply that is not shown is the operation's first success. */
@@ -68,11 +70,11 @@ export function urlWith(
 export function examplesOf(place: Place): readonly ContractExample[] {
   const { requestBody, parameters, responses } = place.operation;
   const source = requestBody
-    ? requestBody.content['application/json']
+    ? Object.values(requestBody.content)[0]
     : (parameters?.find((each) => each.examples) ?? Object.values(responses['200']?.content ?? {})[0]);
   return Object.entries(source?.examples ?? {}).map(([name, { value }]) => ({
     name,
-    ...(requestBody ? { body: value } : {}),
+    ...(requestBody ? { body: value, mediaType: Object.keys(requestBody.content)[0] ?? '' } : {}),
     url: urlWith(place, (parameter) => parameter.examples?.[name]?.value),
     headers: Object.fromEntries(
       (parameters ?? []).flatMap((parameter) => {
@@ -104,10 +106,11 @@ async function faultsOf(
   document: Document,
   place: Place,
   example: ContractExample,
+  as: Readonly<Record<string, string>>,
 ): Promise<readonly string[]> {
   const { method, operation } = place;
-  const { body, url, headers, shown, status } = example;
-  const request = operation.requestBody?.content['application/json'];
+  const { body, mediaType: sent, url, headers, shown, status } = example;
+  const request = operation.requestBody?.content[sent ?? ''];
   if (request && !validatorFor(request.schema, document)(body)) return ['the schema refuses the request'];
 
   const reply = await app.inject({
@@ -136,17 +139,20 @@ async function faultsOf(
 
 /**
  * Runs every example of a document; one line for each that is not answered as the document says.
- * @param reset puts what is stored back to where each example finds it
+ * @param as headers that say who asks, and what puts what is stored back to where each example finds it
  */
 export async function unlikeContract(
   app: FastifyInstance,
   document: Document,
-  reset: () => Promise<void> = async () => undefined,
+  {
+    headers = {},
+    reset = async () => undefined,
+  }: { readonly headers?: Readonly<Record<string, string>>; readonly reset?: () => Promise<void> } = {},
 ): Promise<readonly string[]> {
   const faults: string[] = [];
   for (const place of operationsOf(document))
     for (const example of examplesOf(place)) {
-      for (const fault of await faultsOf(app, document, place, example))
+      for (const fault of await faultsOf(app, document, place, example, headers))
         faults.push(`${place.method} ${place.path}, ${example.name}: ${fault}`);
       if (changesStore({ method: place.method, url: place.path })) await reset();
     }
