@@ -86,6 +86,7 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
     trustProxy: trustedProxies(config.trustProxy),
     bodyLimit: bodyLimitBytes,
     schemaController: { compilersFactory: { buildValidator: noCompiler, buildSerializer: noCompiler } },
+    pluginTimeout: 60_000, // ms for a part of the program to load, on a small machine that is busy
     requestTimeout: 15_000, // ms for a whole request to arrive
     connectionTimeout: 30_000, // ms without any traffic
     keepAliveTimeout: 10_000, // ms between requests

@@ -35,7 +35,7 @@ const may: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Packages that run anywhere. */
-const purePackages = ['zod'];
+const purePackages = ['clipper2-ts', 'harfbuzzjs', 'saxes', 'svgpath', 'zod'];
 
 const trespasses = (list: readonly Import[]) =>
   list.filter(({ from, to }) =>

@@ -1,4 +1,4 @@
-import { boundsOf } from '../geometry/bounds.ts';
+import { type Bounds, boundsOf } from '../geometry/bounds.ts';
 import type { Shape } from '../geometry/contour.ts';
 import { moveShape, shift } from '../geometry/move-shape.ts';
 import type { Anchor } from './knockout-spec.ts';
@@ -19,7 +19,7 @@ function sharesOf(anchor: Anchor): readonly [across: number, along: number] {
   return [share('left', 'right'), share('top', 'bottom')];
 }
 
-export const extentOf = ({ left, top, right, bottom }: Omit<Place, 'name' | 'side'>) => ({
+export const extentOf = ({ left, top, right, bottom }: Bounds) => ({
   width: right - left,
   height: bottom - top,
 });

@@ -3,15 +3,16 @@ import { intersect } from '../geometry/clip/combine.ts';
 import type { Shape } from '../geometry/contour.ts';
 import { polygon } from '../geometry/walk.ts';
 import type { Fault } from '../lettering/fault.ts';
-import type { Meant } from './designs/design.ts';
+import type { Design } from './designs/design.ts';
 import type { Layers } from './layers.ts';
 import { unknownName } from './unknown-name.ts';
 
 /** Which faces a knockout may cut, by index, or which name of a layer does not lie there. */
 export type Chosen = { readonly faces: ReadonlySet<number> } | { readonly fault: Fault };
 
-/** The faces that a knockout is meant for. @param shape where it lies on the flat form */
-export function facesMeant(meant: Meant, shape: Shape, { faces }: Layers): Chosen {
+/** The faces of a place that a knockout is meant for. @param shape where it lies on the flat form */
+export function facesMeant({ meant, place }: Design, shape: Shape, layers: Layers): Chosen {
+  const faces = layers.faces.filter(({ index }) => place.faces.has(index));
   const having = (is: (face: FlatFace) => boolean) => ({
     faces: new Set(faces.filter(is).map(({ index }) => index)),
   });

@@ -31,7 +31,7 @@ const CRUMB = 0.1e12;
  * Cuts a figure, given where it lies on the flat form, out of faces. A figure that lies within faces that are level
  * beside each other comes out as it is; else it is clipped to them.
  * @param chosen indices of the faces that may be cut
- * @param seenFrom cuts only what is seen of them from that side
+ * @param seenFrom cuts only what is seen of them from that side, where no other of them covers it
  */
 export function cutThrough(
   shape: Shape,
@@ -42,7 +42,7 @@ export function cutThrough(
   const bounds = boundsOf(shape);
   const near = new Set([...chosen].filter((index) => overlap(layers.faces[index] ?? bounds, bounds)));
   return levelGroups(layers, near).flatMap((faces) => {
-    const region = unite(faces.map((face) => regionOf(face, layers, seenFrom)));
+    const region = unite(faces.map((face) => regionOf(face, layers, chosen, seenFrom)));
     const whole = new Set(shape);
     const onForm = intersect(shape, region).filter(
       (contour) => whole.has(contour) || Math.abs(signedArea(contour)) >= CRUMB,
@@ -54,12 +54,17 @@ export function cutThrough(
 }
 
 /** Where a face can be cut: all of it, or what is seen of it from a side. */
-function regionOf(face: FlatFace, layers: Layers, seenFrom: Side | undefined): Shape {
+function regionOf(
+  face: FlatFace,
+  layers: Layers,
+  among: ReadonlySet<number>,
+  seenFrom: Side | undefined,
+): Shape {
   const kinds = edgeKinds(layers, face);
   const whole = grown(face, (edge) => (kinds[edge] === 'level' ? 0 : OVER));
   if (seenFrom === undefined) return whole;
   // a cover reaches over an edge that it shares with the face, or a hair of the face would be seen beyond it
-  const covers = coversOf(layers, face, seenFrom).map((cover) =>
+  const covers = coversOf(layers, among, face, seenFrom).map((cover) =>
     grown(cover, (_, from, to) => (isAlong(from, to, face) ? 2 * OVER : 0)),
   );
   return covers.length === 0 ? whole : subtract(whole, unite(covers));

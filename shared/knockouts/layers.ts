@@ -33,11 +33,18 @@ export function edgeKinds({ faces, neighbours, corners }: Layers, face: FlatFace
   });
 }
 
-/** The faces that lie over a face for somebody who looks from a side. */
-export const coversOf = ({ faces }: Layers, face: FlatFace, side: Side): readonly FlatFace[] =>
+/** Of some faces those that lie over one of them for somebody who looks from a side. */
+export const coversOf = (
+  { faces }: Layers,
+  among: ReadonlySet<number>,
+  face: FlatFace,
+  side: Side,
+): readonly FlatFace[] =>
   faces.filter(
     (other) =>
-      (side === 'inside' ? other.height > face.height : other.height < face.height) && overlap(face, other),
+      among.has(other.index) &&
+      (side === 'inside' ? other.height > face.height : other.height < face.height) &&
+      overlap(face, other),
   );
 
 /** Faces in groups that lie level and side by side, so that what crosses from one to the next stays whole. */

@@ -67,7 +67,7 @@ function placeOne(
   if (!designed.ok) return designed;
   const { design } = designed;
   const onForm = moveShape(design.figure, toForm(design.place));
-  const chosen = facesMeant(design.meant, onForm, layers);
+  const chosen = facesMeant(design, onForm, layers);
   if ('fault' in chosen) return { faults: [chosen.fault] };
   const seenFrom = design.meant === 'seen-layer' ? design.place.side : undefined;
   const cuts = cutThrough(onForm, chosen.faces, layers, seenFrom);
@@ -79,7 +79,7 @@ function placeOne(
  * How many straight parts all openings may have together, once curves are followed: what comes after takes about a
  * tenth of a second for each thousand.
  */
-const MOST_CHORDS = 30_000;
+const MOST_CHORDS = 20_000;
 
 function detailFault(list: readonly PlacedKnockout[]): Fault | undefined {
   let chords = 0;

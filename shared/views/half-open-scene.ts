@@ -44,7 +44,7 @@ export function posedMarks(
   );
   const leafOf = (face: number | undefined) => look.leaves[face ?? -1];
   // contents show through their own leaf, and a nearer leaf hides them
-  const leaves = [...new Set(look.order.map(leafOf))].map((leaf) =>
+  const every = [...new Set(look.order.map(leafOf))].map((leaf) =>
     group('leaf', [
       ...seen.filter(({ face }) => leafOf(face.index) === leaf).flatMap(({ face }) => marksOf(face)),
       ...standing
@@ -52,8 +52,12 @@ export function posedMarks(
         .map((contents) => contentsMark(contents, look)),
     ]),
   );
+  // a leaf that others hide has no marks
+  const leaves = every.filter(({ marks }) => marks.length > 0);
   return {
-    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen), namesIn(folded)))],
+    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen), namesIn(folded)))].filter(
+      ({ marks }) => marks.length > 0,
+    ),
     holds: standing.length > 0,
   };
 }

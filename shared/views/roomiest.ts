@@ -9,6 +9,9 @@ export interface Space {
   readonly depth: number;
 }
 
+/** Regions of so many slanting pieces that more rectangles than this would be tried have no good one. */
+const mostBoxes = 4000;
+
 /** Coordinates that differ by less than this, in millimetres, are one. */
 const same = 0.01;
 
@@ -33,6 +36,7 @@ function largestRectangle(pieces: readonly Convex[]): Convex | undefined {
   const corners = pieces.flat();
   const columns = spans(corners.map(({ x }) => x));
   const rows = spans(corners.map(({ y }) => y));
+  if (columns.length * rows.length > mostBoxes) return undefined;
   const boxes = columns.flatMap(([left, right]) =>
     rows.map(([top, bottom]) => ({ left, right, top, bottom, width: right - left, height: bottom - top })),
   );

@@ -34,16 +34,29 @@ export const folderCommands: readonly FolderCommand[] = [
     run: async (spec) => {
       const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
       const { planFolder } = await import('../folders/plan-folder.ts');
-      return asJson(planFolder(readWith(folderSpec, spec)));
+      const { fontsFor } = await import('../folders/fonts-for.ts');
+      const read = readWith(folderSpec, spec);
+      return asJson(planFolder(read, await fontsFor(read)));
     },
   },
   {
     name: 'svg',
     summary: 'the layered SVG for a cutting machine',
-    run: async (spec) => {
+    options: [
+      {
+        name: 'piece',
+        summary: 'folder, or a piece of second paper such as inlay-1, as a plan lists them',
+        fallback: 'folder',
+      },
+    ],
+    run: async (spec, { piece = 'folder' }) => {
       const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
       const { svgOfFolder } = await import('../folders/svg-of-folder.ts');
-      return svgOfFolder(readWith(folderSpec, spec));
+      const { svgOfPiece } = await import('../folders/svg-of-piece.ts');
+      const { fontsFor } = await import('../folders/fonts-for.ts');
+      const read = readWith(folderSpec, spec);
+      const fonts = await fontsFor(read);
+      return piece === 'folder' ? svgOfFolder(read, fonts) : svgOfPiece(read, piece, fonts);
     },
   },
   {
@@ -52,7 +65,9 @@ export const folderCommands: readonly FolderCommand[] = [
     run: async (spec) => {
       const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
       const { foldOfFolder } = await import('../folders/fold-of-folder.ts');
-      return `${JSON.stringify(foldOfFolder(readWith(folderSpec, spec)))}\n`;
+      const { fontsFor } = await import('../folders/fonts-for.ts');
+      const read = readWith(folderSpec, spec);
+      return `${JSON.stringify(foldOfFolder(read, await fontsFor(read)))}\n`;
     },
   },
   {
@@ -69,7 +84,9 @@ export const folderCommands: readonly FolderCommand[] = [
       const { folderSpec } = await import('../../shared/spec/folder-spec.ts');
       const { viewsQuery } = await import('../../shared/views/view-name.ts');
       const { viewsOfFolder } = await import('../folders/views-of-folder.ts');
-      return viewsOfFolder(readWith(folderSpec, spec), readWith(viewsQuery, options).view);
+      const { fontsFor } = await import('../folders/fonts-for.ts');
+      const read = readWith(folderSpec, spec);
+      return viewsOfFolder(read, readWith(viewsQuery, options).view, await fontsFor(read));
     },
   },
   {

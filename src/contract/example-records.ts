@@ -1,10 +1,10 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { AppOptions } from '../app.ts';
 import { commandLine } from '../members/audit.ts';
 import { scopes } from '../members/caller.ts';
-import { readTokenText } from '../members/secrets.ts';
+import { type Random, readTokenText } from '../members/secrets.ts';
 import { openRecords, type Records } from '../records.ts';
 import { exampleSecret, keptConvention, keptCutter, keptDesign, keptPaper } from './kept-examples.ts';
 
@@ -18,8 +18,8 @@ const shares = [
 ] as const;
 
 /** Bytes that are the same in every run: 0, 1, 2 … */
-function countingBytes() {
-  let count = 0;
+function countingBytes(from: number) {
+  let count = from;
   return (bytes: number) => Buffer.from(Array.from({ length: bytes }, () => count++ % 256));
 }
 
@@ -55,17 +55,22 @@ async function fill({ members, store }: Records): Promise<string> {
 /** Records for the examples of the contract: the same in them every time, in files that are thrown away. */
 export async function openExampleRecords(): Promise<ExampleRecords> {
   const folder = await mkdtemp(join(tmpdir(), 'hemfold-examples-'));
-  let count = 0;
-  const open = () => {
-    const left = [...shares];
-    const dataDir = join(folder, String(count++));
-    return openRecords({ dataDir, databaseUrl: undefined }, exampleClock, {
-      newShare: () => left.shift() ?? shares[1],
-      random: countingBytes(),
+  const open = (name: string, random: Random, share: (typeof shares)[number]) =>
+    openRecords({ dataDir: join(folder, name), databaseUrl: undefined }, exampleClock, {
+      newShare: () => share,
+      random,
     });
+  const filled = open('filled', countingBytes(0), shares[0]);
+  const token = await fill(filled);
+  await filled.close();
+  let count = 0;
+  // copies are quicker than filling anew
+  const openCopy = async () => {
+    const name = String(count++);
+    await cp(join(folder, 'filled'), join(folder, name), { recursive: true });
+    return open(name, countingBytes(128), shares[1]);
   };
-  let current = open();
-  const token = await fill(current);
+  let current = await openCopy();
   // the app keeps its records; these pass every call on to the current ones
   const part = <Name extends 'store' | 'members' | 'archive'>(name: Name) =>
     new Proxy({} as Records[Name], { get: (_, member) => Reflect.get(current[name], member) });
@@ -83,8 +88,7 @@ export async function openExampleRecords(): Promise<ExampleRecords> {
     headers: { authorization: `Bearer ${token}` },
     reset: async () => {
       await current.close();
-      current = open();
-      await fill(current);
+      current = await openCopy();
     },
     dispose: async () => {
       await current.close();

@@ -15,8 +15,11 @@ function replyingWith(operation: JsonObject, schema: Json): JsonObject {
   return { ...operation, responses };
 }
 
+const isKept = ({ tags }: JsonObject): boolean => Array.isArray(tags) && tags.includes('kept');
+
 function withKept(item: JsonObject): JsonObject {
   const put = objectAt(item, 'put');
+  if (!isKept(put)) return item;
   const schema = bodySchema(put);
   if (schema === undefined) return item;
   return mapValues(item, (operation, method) =>

@@ -1,7 +1,9 @@
 import { type AboutDesign, guideOf } from '../../shared/guide/guide-of.ts';
 import type { GuideWish } from '../../shared/guide/guide-query.ts';
 import type { FolderSpec } from '../../shared/spec/folder-spec.ts';
+import { cutOrRefuse } from '../folders/cut-or-refuse.ts';
 import { foldOrRefuse } from '../folders/fold-or-refuse.ts';
+import { fontsFor } from '../folders/fonts-for.ts';
 import { writeGuideHtml } from './write-html.ts';
 import { writeGuidePdf } from './write-pdf.ts';
 
@@ -23,7 +25,7 @@ export async function guideOfFolder(
   made: Date,
   about: AboutDesign = {},
 ): Promise<WrittenGuide> {
-  const folded = foldOrRefuse(spec);
+  const folded = cutOrRefuse(foldOrRefuse(spec, await fontsFor(spec)));
   const guide = guideOf(folded, wish, about);
   return wish.format === 'html'
     ? { mediaType: 'text/html; charset=utf-8', bytes: Buffer.from(writeGuideHtml(guide, wish.print)) }

@@ -10,6 +10,7 @@ import { inOrder } from '../contract/in-order.ts';
 import type { Contract } from '../contract/json.ts';
 import { withKeptReplies } from '../contract/kept-replies.ts';
 import { withoutSingleChoices } from '../contract/single-choices.ts';
+import { securitySchemes, whoMayCall } from '../contract/who-may-call.ts';
 import { withExamples } from '../contract/with-examples.ts';
 import { hemfoldVersion } from '../version.ts';
 
@@ -38,7 +39,10 @@ const tags = [
   { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
   { name: 'kept', description: 'What you keep by name: conventions, cutters, papers and designs.' },
   { name: 'shared', description: 'A design for whoever has a link to it.' },
-  { name: 'members', description: 'Who belongs to the group, what they show to be known, and all of it as one file.' },
+  {
+    name: 'members',
+    description: 'Who belongs to the group, what they show to be known, and all of it as one file.',
+  },
   { name: 'service', description: 'The service itself.' },
 ];
 
@@ -54,9 +58,25 @@ export default fp(
   async (app) => {
     await app.register(swagger, {
       hideUntagged: true,
-      openapi: { openapi: '3.1.0', info: about, servers: [{ url: '/' }], tags, security: [] },
+      openapi: {
+        openapi: '3.1.0',
+        info: about,
+        servers: [{ url: '/' }],
+        tags,
+        security: [],
+        components: { securitySchemes },
+      },
       transform: (route) => {
-        const { schema, url } = jsonSchemaTransform(route);
+        const { security, replies } = whoMayCall(route.route.config?.needs);
+        if (!route.schema) return { schema: route.schema, url: route.url };
+        const { schema, url } = jsonSchemaTransform({
+          ...route,
+          schema: {
+            ...route.schema,
+            security,
+            response: { ...replies, ...(route.schema.response as object) },
+          },
+        });
         return { schema, url: url.replace(/(?<=.)\/$/, '') };
       },
       transformObject: jsonSchemaTransformObject,

@@ -11,6 +11,7 @@ const meanings: Readonly<Record<number, string>> = {
   412: 'A precondition of the request does not hold.',
   413: 'The body is too large.',
   415: 'The body is not `application/json`.',
+  421: 'The request is for another host; see the service’s own address.',
   422: 'The spec was understood, but cannot be folded.',
   429: 'Too many requests; see `Retry-After`.',
   500: 'A fault of the service.',

@@ -18,7 +18,11 @@ const bearer = /^bearer +(\S+) *$/i;
 function givenToken(header: string): Given {
   const text = bearer.exec(header)?.[1] ?? '';
   const key = readTokenText(text);
-  return { by: 'token', text: text === '' ? header : text, ...(key ? { credential: { by: 'token', key } } : {}) };
+  return {
+    by: 'token',
+    text: text === '' ? header : text,
+    ...(key ? { credential: { by: 'token', key } } : {}),
+  };
 }
 
 /** What a request gives: a header before a cookie, since a browser sends its cookie unasked. */

@@ -66,7 +66,8 @@ print('\nMemory: resident set, fresh processes\n');
 print(
   textTable([
     ['bare framework at rest', mebibytes(memory.bareAtRest)],
-    ['service at rest', mebibytes(memory.atRest), `${times(memory.ratio)} bare`],
+    ['with the same plugins', mebibytes(memory.pluginsAtRest)],
+    ['service at rest', mebibytes(memory.atRest), `${times(memory.ratio)} that (aim <= 1.5 x)`],
     ['service under load, most', mebibytes(memory.underLoad)],
     ['service after load', mebibytes(memory.afterLoad)],
   ]),

@@ -1,9 +1,13 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import Fastify from 'fastify';
+import { served } from './served.ts';
 import type { Question, Reading, Ready } from './server-messages.ts';
 
 /*
- * A process of its own that serves what its arguments name, `folders` or `echo` or both, and answers questions
+ * A process of its own that serves what its arguments name, `folders`, `echo` or `plugins`, and answers questions
  * about itself. It ends when the process that started it goes or lets go.
  */
 
@@ -14,7 +18,12 @@ async function serveFolders() {
     import('../../src/app.ts'),
     import('../../src/config.ts'),
   ]);
-  return buildApp(readConfig({ LOG_LEVEL: 'silent', RATE_LIMIT: '0' }), { refuseUnderPressure: false });
+  const folder = mkdtempSync(join(tmpdir(), 'hemfold-bench-'));
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  const settings = { LOG_LEVEL: 'silent', RATE_LIMIT: '0', DATA_DIR: folder };
+  const app = await buildApp(readConfig(settings), { refuseUnderPressure: false });
+  await app.store.ready(); // as at every start
+  return app;
 }
 
 /** The least that the framework can do with a JSON body: read it and send it back. */
@@ -24,9 +33,12 @@ async function serveEcho() {
   return app;
 }
 
+const serveWithPlugins = async () => (await import('./bare-with-plugins.ts')).bareWithPlugins();
+
 const servers = {
   folders: { serve: serveFolders, path: '/v1/folders/svg' },
   echo: { serve: serveEcho, path: '/echo' },
+  plugins: { serve: serveWithPlugins, path: '/echo' },
 } as const;
 
 process.on('disconnect', () => process.exit());
@@ -60,7 +72,7 @@ async function collectGarbage(): Promise<void> {
 const say = (message: Ready | Reading) => process.send?.(message);
 
 const ready: Ready = {};
-for (const name of ['folders', 'echo'] as const) {
+for (const name of served) {
   if (!process.argv.includes(name)) continue;
   const app = await servers[name].serve();
   const address = await app.listen({ host: '127.0.0.1', port: 0 });

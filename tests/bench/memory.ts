@@ -1,12 +1,17 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import { type Limits, load } from './load.ts';
 import { median } from './median.ts';
+import { type Served, served } from './served.ts';
 import { specNumber } from './specs.ts';
 import { type MeasuredServer, startServer } from './start-server.ts';
 
 /** Resident set sizes in bytes, each in a fresh process of its own. */
 export interface Memory {
   readonly bareAtRest: number;
+  /** The bare framework with the plugins of the service. */
+  readonly pluginsAtRest: number;
   readonly atRest: number;
+  /** Of the service to the framework with its plugins; the aim is at most 1.5. */
   readonly ratio: number;
   /** The most while all-different specs come in. */
   readonly underLoad: number;
@@ -15,7 +20,7 @@ export interface Memory {
 }
 
 const fresh = async <Result>(
-  name: 'folders' | 'echo',
+  name: Served,
   use: (server: MeasuredServer) => Promise<Result>,
 ): Promise<Result> => {
   const server = await startServer([name]);
@@ -36,15 +41,23 @@ async function rssUnderLoad(server: MeasuredServer, limits: Limits) {
   return { underLoad: peakRss, afterLoad: rss };
 }
 
+/** A second after its start the service has given back what only the start needed. */
+const settleMs = 1_500;
+
+async function atRest(server: MeasuredServer): Promise<number> {
+  await pause(settleMs);
+  return (await server.ask('at rest')).rss;
+}
+
 export async function measureMemory(rounds: number, limits: Limits): Promise<Memory> {
-  const bare: number[] = [];
-  const full: number[] = [];
-  const atRest = async (server: MeasuredServer) => (await server.ask('at rest')).rss;
-  for (let turn = 0; turn < rounds; turn++) {
-    bare.push(await fresh('echo', atRest));
-    full.push(await fresh('folders', atRest));
-  }
+  const readings: Record<Served, number[]> = { echo: [], plugins: [], folders: [] };
+  for (let turn = 0; turn < rounds; turn++)
+    for (const name of served) readings[name].push(await fresh(name, atRest));
   const loaded = await fresh('folders', (server) => rssUnderLoad(server, limits));
-  const [bareAtRest, fullAtRest] = [median(bare), median(full)];
-  return { bareAtRest, atRest: fullAtRest, ratio: fullAtRest / bareAtRest, ...loaded };
+  const [bare, plugins, folders] = [
+    median(readings.echo),
+    median(readings.plugins),
+    median(readings.folders),
+  ];
+  return { bareAtRest: bare, pluginsAtRest: plugins, atRest: folders, ratio: folders / plugins, ...loaded };
 }

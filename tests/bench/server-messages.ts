@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { served } from './served.ts';
 
 /** URLs to POST to, of what the process serves. */
-export const ready = z.strictObject({ folders: z.url().optional(), echo: z.url().optional() });
+export const ready = z.partialRecord(z.enum(served), z.url());
 export type Ready = z.infer<typeof ready>;
 
 /** `at rest` collects garbage before it answers. */

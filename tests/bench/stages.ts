@@ -44,12 +44,12 @@ function pipeline(body: object) {
   const plan = solveOrRefuse(spec);
   const solved = now();
   const style = styleOf(plan.spec);
-  const program = style.program(plan.spec, plan.dimensions);
+  const program = style.program(plan.spec, plan.dimensions, plan.arrangement.sheet.paper.caliper);
   const pattern = unfold(program);
   const unfolded = now();
   prove(pattern, program, promisedBy(plan));
   const proved = now();
-  const drawing = drawFolder(plan, pattern);
+  const drawing = drawFolder({ plan, pattern });
   const drawn = now();
   const figure = applyConvention(drawing, spec.convention);
   const styled = now();

@@ -2,6 +2,7 @@ import { type ChildProcess, fork } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import type { z } from 'zod';
+import type { Served } from './served.ts';
 import { type Question, type Reading, type Ready, reading, ready } from './server-messages.ts';
 
 export interface MeasuredServer {
@@ -27,7 +28,7 @@ async function next<Message extends z.ZodType>(child: ChildProcess, message: Mes
 }
 
 /** Starts a process that serves only what is named, and waits until it listens. */
-export async function startServer(names: readonly ('folders' | 'echo')[]): Promise<MeasuredServer> {
+export async function startServer(names: readonly Served[]): Promise<MeasuredServer> {
   const child = fork(program, names, { execArgv: [...profilerFlags(), '--expose-gc'] });
   const urls = await next(child, ready);
   return {

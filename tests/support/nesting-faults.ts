@@ -1,5 +1,5 @@
 import type { NestInput } from '../../shared/nesting/nest-spec.ts';
-import type { Nesting, Placed } from '../../shared/nesting/nesting.ts';
+import type { Nesting, Placed, SheetLayout } from '../../shared/nesting/nesting.ts';
 
 /*
  * An independent reading of what a nesting promises: nothing is taken from the engine but its types. Pieces are compared
@@ -15,72 +15,92 @@ const gapBetween = (one: Placed, other: Placed): number =>
   );
 
 /** Everything that is wrong with a nesting, in words; none when it keeps every promise. */
-export function nestingFaults(spec: NestInput, nesting: Nesting): string[] {
-  const faults: string[] = [];
-  const say = (condition: boolean, text: string) => {
-    if (!condition) faults.push(text);
-  };
-  const placedOf = new Map<number, number>();
-  const usedOf = new Map<number, number>();
+export const nestingFaults = (spec: NestInput, nesting: Nesting): string[] => [
+  ...nesting.layouts.flatMap((layout, number) =>
+    layoutFaults(spec, layout).map((fault) => `layout ${number}: ${fault}`),
+  ),
+  ...countFaults(spec, nesting),
+  ...boundFaults(nesting),
+];
+
+const where = (...checks: readonly (readonly [boolean, string])[]): string[] =>
+  checks.flatMap(([holds, fault]) => (holds ? [] : [fault]));
+
+function layoutFaults(spec: NestInput, layout: SheetLayout): string[] {
+  const sheet = spec.sheets[layout.sheet];
+  if (sheet === undefined) return ['no such sheet'];
   const gap = spec.gap ?? 0;
-  nesting.layouts.forEach((layout, number) => {
-    const sheet = spec.sheets[layout.sheet];
-    if (sheet === undefined) return faults.push(`layout ${number}: no such sheet`);
-    say(layout.times >= 1, `layout ${number}: used ${layout.times} times`);
-    say(layout.placed.length > 0, `layout ${number}: empty`);
-    usedOf.set(layout.sheet, (usedOf.get(layout.sheet) ?? 0) + layout.times);
-    const margin = sheet.margin ?? 0;
-    layout.placed.forEach((placed, index) => {
-      const piece = spec.pieces[placed.piece];
-      const name = `layout ${number}, place ${index}`;
-      if (piece === undefined) return faults.push(`${name}: no such piece`);
-      placedOf.set(placed.piece, (placedOf.get(placed.piece) ?? 0) + layout.times);
-      const upright = placed.turn % 180 === 0;
-      const [width, height] = upright ? [piece.width, piece.height] : [piece.height, piece.width];
-      say(placed.width === width && placed.height === height, `${name}: wrong size`);
-      const turns = piece.turns ?? 'quarter';
-      const allowed = { none: [0], half: [0, 180], quarter: [0, 90, 180, 270] }[turns];
-      say(allowed.includes(placed.turn), `${name}: turned by ${placed.turn} but may turn: ${turns}`);
-      say(piece.paper === sheet.paper, `${name}: on the wrong paper`);
-      say(piece.face === undefined || piece.face === layout.face, `${name}: wrong face up`);
-      const inside =
-        placed.x >= margin &&
-        placed.y >= margin &&
-        placed.x + placed.width <= sheet.width - margin &&
-        placed.y + placed.height <= sheet.height - margin;
-      say(inside, `${name}: outside the margins`);
-      say([placed.x, placed.y].every(Number.isInteger), `${name}: not in whole nanometres`);
-      return undefined;
-    });
-    for (let one = 0; one < layout.placed.length; one++)
-      for (let other = 0; other < one; other++) {
-        const [a, b] = [layout.placed[one] as Placed, layout.placed[other] as Placed];
-        const outlines = spec.pieces[a.piece]?.outline ?? spec.pieces[b.piece]?.outline;
-        if (outlines === undefined)
-          say(gapBetween(a, b) >= gap, `layout ${number}: places ${other} and ${one} too near`);
-      }
-    return undefined;
-  });
-  spec.pieces.forEach((piece, number) => {
-    const left = nesting.unplaced
-      .filter((each) => each.piece === number)
-      .reduce((sum, each) => sum + each.count, 0);
-    say(
-      (placedOf.get(number) ?? 0) + left === piece.count,
-      `piece ${number}: ${placedOf.get(number) ?? 0} placed and ${left} left of ${piece.count}`,
-    );
-  });
-  spec.sheets.forEach((sheet, number) => {
-    say(
-      (usedOf.get(number) ?? 0) <= (sheet.count ?? Number.POSITIVE_INFINITY),
-      `sheet ${number}: more used than there are`,
-    );
-  });
-  const sheets = nesting.layouts.reduce((sum, { times }) => sum + times, 0);
-  say(nesting.sheets === sheets, `${nesting.sheets} sheets said, ${sheets} used`);
-  say(nesting.bound <= nesting.sheets, 'the bound is above the result');
-  say(nesting.gap === nesting.sheets - nesting.bound, 'the gap is not the difference');
-  say(!nesting.proved || nesting.gap === 0, 'said to be proved, with a gap');
-  say(nesting.utilisation >= 0 && nesting.utilisation <= 1 + 1e-9, `utilisation ${nesting.utilisation}`);
-  return faults;
+  const near = layout.placed.flatMap((one, at) =>
+    layout.placed.slice(0, at).flatMap((other, before) => {
+      const outlines = spec.pieces[one.piece]?.outline ?? spec.pieces[other.piece]?.outline;
+      return outlines === undefined && gapBetween(one, other) < gap
+        ? [`places ${before} and ${at} are too near`]
+        : [];
+    }),
+  );
+  return [
+    ...where([layout.times >= 1, `used ${layout.times} times`], [layout.placed.length > 0, 'empty']),
+    ...layout.placed.flatMap((placed, at) =>
+      placeFaults(spec, layout, sheet, placed).map((fault) => `place ${at}: ${fault}`),
+    ),
+    ...near,
+  ];
+}
+
+function placeFaults(
+  spec: NestInput,
+  layout: SheetLayout,
+  sheet: NestInput['sheets'][number],
+  placed: Placed,
+): string[] {
+  const piece = spec.pieces[placed.piece];
+  if (piece === undefined) return ['no such piece'];
+  const margin = sheet.margin ?? 0;
+  const upright = placed.turn % 180 === 0;
+  const [width, height] = upright ? [piece.width, piece.height] : [piece.height, piece.width];
+  const turns = { none: [0], half: [0, 180], quarter: [0, 90, 180, 270] }[piece.turns ?? 'quarter'];
+  const inside =
+    placed.x >= margin &&
+    placed.y >= margin &&
+    placed.x + placed.width <= sheet.width - margin &&
+    placed.y + placed.height <= sheet.height - margin;
+  return where(
+    [placed.width === width && placed.height === height, 'wrong size'],
+    [turns.includes(placed.turn), `turned by ${placed.turn}`],
+    [piece.paper === sheet.paper, 'on the wrong paper'],
+    [piece.face === undefined || piece.face === layout.face, 'wrong face up'],
+    [inside, 'outside the margins'],
+    [[placed.x, placed.y].every(Number.isInteger), 'not in whole nanometres'],
+  );
+}
+
+function countFaults(spec: NestInput, { layouts, unplaced }: Nesting): string[] {
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
+  return [
+    ...spec.pieces.flatMap(({ count }, piece) => {
+      const placed = sum(
+        layouts.map((layout) => layout.times * layout.placed.filter((each) => each.piece === piece).length),
+      );
+      const left = sum(unplaced.filter((each) => each.piece === piece).map((each) => each.count));
+      return where([
+        placed + left === count,
+        `piece ${piece}: ${placed} placed and ${left} left of ${count}`,
+      ]);
+    }),
+    ...spec.sheets.flatMap(({ count = Number.POSITIVE_INFINITY }, sheet) => {
+      const used = sum(layouts.filter((layout) => layout.sheet === sheet).map(({ times }) => times));
+      return where([used <= count, `sheet ${sheet}: ${used} used of ${count}`]);
+    }),
+  ];
+}
+
+function boundFaults({ layouts, sheets, bound, gap, proved, utilisation }: Nesting): string[] {
+  const used = layouts.reduce((total, { times }) => total + times, 0);
+  return where(
+    [sheets === used, `${sheets} sheets said, ${used} used`],
+    [bound <= sheets, 'the bound is above the result'],
+    [gap === sheets - bound, 'the gap is not the difference'],
+    [!proved || gap === 0, 'said to be proved, with a gap'],
+    [utilisation >= 0 && utilisation <= 1, `utilisation ${utilisation}`],
+  );
 }

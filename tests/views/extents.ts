@@ -32,6 +32,11 @@ export function extentOf(mark: Mark): Extent {
       const top = by && { x: (from.x + to.x + 2 * by.x) / 4, y: (from.y + to.y + 2 * by.y) / 4 };
       return around([from, to, ...(top ? [top] : [])]);
     }
+    case 'finding': {
+      const { x, y } = mark.at;
+      // the ring around its number
+      return { left: x - 2.65, right: x + 2.65, top: y - 2.65, bottom: y + 2.65 };
+    }
     case 'text': {
       const { text, size, bold, plate, upward, at, anchor } = mark;
       const { width, height } = plate

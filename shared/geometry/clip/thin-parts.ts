@@ -1,4 +1,4 @@
-import { Clipper, FillRule, type Path64, type Paths64, PointInPolygonResult } from 'clipper2-ts';
+import { Clipper, FillRule, type Path64, type Paths64, PointInPolygonResult, type Rect64 } from 'clipper2-ts';
 import type { Contour, Shape } from '../contour.ts';
 import { CHORD_ERROR } from '../flatten.ts';
 import { polygon } from '../walk.ts';
@@ -38,7 +38,13 @@ export function thinParts(shape: Shape, width: number): ThinPart[] {
   const paths = pathsOf(shape, width / 2, CHORD_ERROR);
   const kept = opened(paths, width);
   const lost = opened(Clipper.difference(paths, kept, FillRule.NonZero), UNSEEN);
-  return piecesOf(lost).map((piece) => ({ outline: piece.map(outlineOf), kind: kindOf(piece, kept) }));
+  const boxed = kept.map((path) => ({ path, box: Clipper.getBounds(path) }));
+  return piecesOf(lost).map((piece) => {
+    const around = Clipper.getBoundsPaths(piece);
+    // what lies elsewhere takes no part in what a piece hangs on
+    const near = boxed.filter(({ box }) => comeNear(box, around)).map(({ path }) => path);
+    return { outline: piece.map(outlineOf), kind: kindOf(piece, near) };
+  });
 }
 
 /** Mitred corners may reach beyond round ones, so what was grown is cut back to what was there. */
@@ -63,6 +69,12 @@ function liesIn(counter: Path64, outer: Path64): boolean {
   }
   return false;
 }
+
+const comeNear = (one: Rect64, other: Rect64): boolean =>
+  one.left <= other.right + TOUCH &&
+  other.left <= one.right + TOUCH &&
+  one.top <= other.bottom + TOUCH &&
+  other.top <= one.bottom + TOUCH;
 
 function kindOf(piece: Paths64, kept: Paths64): Thinness {
   const contacts = Clipper.intersect(growPaths(piece, TOUCH, 'mitred'), kept, FillRule.NonZero);

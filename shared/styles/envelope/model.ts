@@ -17,11 +17,13 @@ export const layers = 3;
 /** Common practice, no published source, unless a line says otherwise. */
 const practice = Object.freeze({
   side: mm(20),
-  diagonalSide: 0.45,
-  leastDiagonalSide: 0.4,
+  diagonalSide: 0.47,
+  leastDiagonalSide: 0.45,
   backShare: 0.8,
-  diagonalBackShare: 0.65,
+  diagonalBackShare: 0.72,
   leastBackShare: 0.6,
+  leastDiagonalBackShare: 0.7,
+  leastDiagonalHeight: mm(60),
   flapShare: 0.4,
   /** US Government Paper Specification Standards, V20 and V25: gum at least 13 mm deep from the flap's edge. */
   gum: mm(13),
@@ -72,13 +74,20 @@ function formBounds(spec: EnvelopeSpec, { glueWidth }: Situation): Bound[] {
             0,
             'pointed side flaps must reach far enough under the back for a seam',
           ),
+          atLeast(
+            'height for the seam',
+            'form',
+            { [H]: 1 },
+            practice.leastDiagonalHeight,
+            'a lower envelope has no room for diagonal seams',
+          ),
         ]
       : []),
     atMost('back within panel', 'form', { [b]: 1, [H]: -1 }, -clear, 'the back ends 3 mm below the mouth'),
     atLeast(
       'back past the middle',
       'form',
-      { [b]: 1, [H]: -practice.leastBackShare },
+      { [b]: 1, [H]: -(isDiagonal(spec) ? practice.leastDiagonalBackShare : practice.leastBackShare) },
       0,
       'a lower back would not hold the sides together',
     ),

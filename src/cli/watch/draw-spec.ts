@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { folderSpec } from '../../../shared/spec/folder-spec.ts';
+import { fontsFor } from '../../folders/fonts-for.ts';
 import { svgOfFolder } from '../../folders/svg-of-folder.ts';
 import { problemFromInput } from '../../problem/problem-from.ts';
 import { problemText } from '../../problem/problem-text.ts';
@@ -61,7 +62,8 @@ async function bytesOf(folder: string, { name, size, trouble }: SpecFile): Promi
 
 async function svgFrom(name: string, bytes: Uint8Array): Promise<string> {
   try {
-    return svgOfFolder(readWith(folderSpec, await speltSpec(await specFromBytes(name, bytes))));
+    const spec = readWith(folderSpec, await speltSpec(await specFromBytes(name, bytes)));
+    return svgOfFolder(spec, await fontsFor(spec));
   } catch (error) {
     const problem = problemFromInput(error);
     if (problem) throw new NoDrawing({ line: problem.detail, text: problemText(problem), retry: 'never' });

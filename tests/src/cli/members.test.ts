@@ -145,7 +145,7 @@ describe('hemfold serve --group', () => {
     const run = startHemfold(['serve', '--group', '--port', '0'], {
       env: { DATA_DIR: folder, DATABASE_URL: '' },
     });
-    await expect.poll(() => run.output() + run.errors(), { timeout: 15_000 }).toContain('Ctrl+C');
+    await expect.poll(() => run.output() + run.errors(), { timeout: 40_000 }).toContain('Ctrl+C');
     const [, url = ''] = /group at (\S+)/.exec(run.output()) ?? [];
     const headers = { authorization: `Bearer ${added.output.trim()}` };
     const me = await fetch(`${url}/v1/me`, { headers });

@@ -9,8 +9,5 @@ export const envelopeCase: StyleCase = {
     flaps: fc.constantFrom(undefined, 'square', 'diagonal', 'diagonal'),
   }),
   // side, front, side; closing flap, front, back
-  blankByHand: (mm) => [
-    2 * mm('side') + mm('panel.width'),
-    mm('flap') + mm('panel.height') + mm('back'),
-  ],
+  blankByHand: (mm) => [2 * mm('side') + mm('panel.width'), mm('flap') + mm('panel.height') + mm('back')],
 };

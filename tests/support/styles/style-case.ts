@@ -78,7 +78,12 @@ export const around = {
   ),
   grid: fc.constantFrom(undefined, 'none', '1 mm', '5 mm', '1/16 in', '1/8 in'),
   prefer: fc.constantFrom(undefined, 'whole-sheet', 'least-paper'),
-  convention: fc.constantFrom(undefined, { outline: 'always' }, { outline: 'never' }, { sheetLies: 'outside-up' }),
+  convention: fc.constantFrom(
+    undefined,
+    { outline: 'always' },
+    { outline: 'never' },
+    { sheetLies: 'outside-up' },
+  ),
 };
 
 /** The members of a style that holds and is glued. @param most sets in each pocket */

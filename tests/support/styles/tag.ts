@@ -6,7 +6,10 @@ export const tagCase: StyleCase = {
   example: { style: 'tag' },
   specs: specsOf('tag', {
     ...around,
-    dimensions: fc.constantFrom(undefined, ...[30, 45, 70].map((side) => ({ panel: { width: `${side} mm` } }))),
+    dimensions: fc.constantFrom(
+      undefined,
+      ...[30, 45, 70].map((side) => ({ panel: { width: `${side} mm` } })),
+    ),
     units: fc.constantFrom(undefined, 'mm', 'in'),
     stock: fc.oneof(
       fc.constant(undefined),

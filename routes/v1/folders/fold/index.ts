@@ -3,6 +3,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { foldDocument } from '../../../../shared/fold-format/fold-document.ts';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { foldOfFolder } from '../../../../src/folders/fold-of-folder.ts';
+import { fontsFor } from '../../../../src/folders/fonts-for.ts';
 import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
 
@@ -22,6 +23,6 @@ export default (async (app) => {
         response: { 200: foldDocument, ...bodyErrorReplies(412, 422) },
       },
     },
-    async (request) => foldOfFolder(request.body),
+    async (request) => foldOfFolder(request.body, await fontsFor(request.body)),
   );
 }) satisfies FastifyPluginAsync;

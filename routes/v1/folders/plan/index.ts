@@ -2,6 +2,7 @@ import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { planReply } from '../../../../shared/plan-reply/plan-reply.ts';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
+import { fontsFor } from '../../../../src/folders/fonts-for.ts';
 import { planFolder } from '../../../../src/folders/plan-folder.ts';
 import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
@@ -24,7 +25,7 @@ export default (async (app) => {
       },
     },
     async (request) => {
-      const plan = planFolder(request.body);
+      const plan = planFolder(request.body, await fontsFor(request.body));
       return { ...plan, alternatives: spellOut(plan.alternatives, request.spec) };
     },
   );

@@ -3,6 +3,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { folderSpec } from '../../../../shared/spec/folder-spec.ts';
 import { viewsQuery } from '../../../../shared/views/view-name.ts';
+import { fontsFor } from '../../../../src/folders/fonts-for.ts';
 import { viewsOfFolder } from '../../../../src/folders/views-of-folder.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
 import { svgMediaType } from '../../../../src/svg/media-type.ts';
@@ -28,6 +29,7 @@ export default (async (app) => {
         response: { 200: viewsReply, ...bodyErrorReplies(404, 412, 422) },
       },
     },
-    async (request, reply) => reply.type(svgMediaType).send(viewsOfFolder(request.body, request.query.view)),
+    async ({ body, query }, reply) =>
+      reply.type(svgMediaType).send(viewsOfFolder(body, query.view, await fontsFor(body))),
   );
 }) satisfies FastifyPluginAsync;

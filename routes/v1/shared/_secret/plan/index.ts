@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { planReply } from '../../../../../shared/plan-reply/plan-reply.ts';
+import { fontsFor } from '../../../../../src/folders/fonts-for.ts';
 import { planFolder } from '../../../../../src/folders/plan-folder.ts';
 import { noQuery } from '../../../../../src/no-query.ts';
 import { errorReplies } from '../../../../../src/problem/error-replies.ts';
@@ -20,7 +21,9 @@ export default (async (app) => {
         response: { 200: planReply, ...errorReplies(400, 404, 409, 422) },
       },
     },
-    async ({ params: { secret } }) =>
-      planFolder(specOfShared(await sharedDesign(app.store, app.clock, secret))),
+    async ({ params: { secret } }) => {
+      const spec = specOfShared(await sharedDesign(app.store, app.clock, secret));
+      return planFolder(spec, await fontsFor(spec));
+    },
   );
 }) satisfies FastifyPluginAsync;

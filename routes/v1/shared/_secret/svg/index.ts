@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { Convention } from '../../../../../shared/drawing/convention.ts';
 import { keptConvention } from '../../../../../shared/kept/kept-convention.ts';
 import { namedOr, storedName } from '../../../../../shared/spec/stored-name.ts';
+import { fontsFor } from '../../../../../src/folders/fonts-for.ts';
 import { svgOfFolder } from '../../../../../src/folders/svg-of-folder.ts';
 import { noQuery } from '../../../../../src/no-query.ts';
 import { bodyErrorReplies, errorReplies } from '../../../../../src/problem/error-replies.ts';
@@ -25,7 +26,7 @@ export default (async (app) => {
 
   const draw = async (secret: string, own?: Convention) => {
     const spec = specOfShared(await sharedDesign(app.store, app.clock, secret));
-    return svgOfFolder(own === undefined ? spec : { ...spec, convention: own });
+    return svgOfFolder(own === undefined ? spec : { ...spec, convention: own }, await fontsFor(spec));
   };
 
   routes.get(

@@ -1,6 +1,7 @@
 import type { FastifyPluginAsync } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { viewsQuery } from '../../../../../shared/views/view-name.ts';
+import { fontsFor } from '../../../../../src/folders/fonts-for.ts';
 import { viewsOfFolder } from '../../../../../src/folders/views-of-folder.ts';
 import { errorReplies } from '../../../../../src/problem/error-replies.ts';
 import { secretParameter, sharedDesign, specOfShared } from '../../../../../src/resources/shared-design.ts';
@@ -23,7 +24,7 @@ export default (async (app) => {
     },
     async ({ params: { secret }, query: { view } }, reply) => {
       const spec = specOfShared(await sharedDesign(app.store, app.clock, secret));
-      return reply.type(svgMediaType).send(viewsOfFolder(spec, view));
+      return reply.type(svgMediaType).send(viewsOfFolder(spec, view, await fontsFor(spec)));
     },
   );
 }) satisfies FastifyPluginAsync;

@@ -1,0 +1,148 @@
+import { inMm, showLength } from '../lengths/show-length.ts';
+import type { FaceMark, LineMark, Mark, PagePoint, Picture, TextMark } from '../views/picture.ts';
+import type { CutPiece } from './cut-piece.ts';
+import type { SetSheet } from './nested-paper.ts';
+import { paperTitle } from './paper-title.ts';
+import { placedDrawing } from './placed-drawing.ts';
+import type { SetSpec } from './set-spec.ts';
+
+/** Of the page, in millimetres. */
+const column = 90;
+const row = 108;
+const margin = 8;
+const columns = 3;
+const head = 16;
+
+/** A small picture of every different sheet with its number, how often it is cut, and what lies where. */
+export function contactSheet(
+  set: SetSpec,
+  pieces: readonly CutPiece[],
+  sheets: readonly SetSheet[],
+): Picture {
+  const across = Math.max(1, Math.min(columns, sheets.length));
+  const rows = Math.ceil(sheets.length / across);
+  const letters = new Map(pieces.map((_, index) => [index, letterOf(index)]));
+  const legend = pieces.map(
+    ({ name, quantity, spec, paper }, index) =>
+      `${letters.get(index)}  ${name}: ${quantity} from ${paperTitle(set, paper)}, ${spec.perKit} in each kit`,
+  );
+  const legendTop = head + rows * row + 4;
+  const height = legendTop + legend.length * 6 + margin;
+  return {
+    name: 'contact-sheet',
+    title: `All sheets for ${set.kits} ${set.kits === 1 ? 'kit' : 'kits'}`,
+    description: `${sheets.length} different sheets. ${legend.join('. ')}.`,
+    width: across * column + 2 * margin,
+    height,
+    marks: [
+      text(
+        `All sheets for ${set.kits} ${set.kits === 1 ? 'kit' : 'kits'}`,
+        { x: margin, y: margin },
+        5,
+        true,
+      ),
+      ...sheets.flatMap((sheet, index) =>
+        oneSheet(set, pieces, sheet, letters, {
+          x: margin + (index % across) * column,
+          y: head + Math.floor(index / across) * row,
+        }),
+      ),
+      ...legend.map((words, index) => text(words, { x: margin, y: legendTop + index * 6 }, 3.4)),
+    ],
+  };
+}
+
+/** A, B … Z, A1, B1 … */
+function letterOf(index: number): string {
+  const round = Math.floor(index / 26);
+  return `${String.fromCharCode(65 + (index % 26))}${round === 0 ? '' : round}`;
+}
+
+function oneSheet(
+  set: SetSpec,
+  pieces: readonly CutPiece[],
+  { number, paper, times, area, placed, faceUp }: SetSheet,
+  letters: ReadonlyMap<number, string>,
+  corner: PagePoint,
+): readonly Mark[] {
+  const room = { width: column - 8, height: row - 24 };
+  const scale = Math.min(room.width / inMm(area.width), room.height / inMm(area.height));
+  const at = (x: number, y: number): PagePoint => ({
+    x: corner.x + scale * inMm(x),
+    y: corner.y + 12 + scale * inMm(y),
+  });
+  const box = (x: number, y: number, width: number, height: number): readonly PagePoint[] => [
+    at(x, y),
+    at(x + width, y),
+    at(x + width, y + height),
+    at(x, y + height),
+  ];
+  const loop = (points: readonly PagePoint[]) => [...points, ...points.slice(0, 1)];
+  const sheetBox = box(0, 0, area.width, area.height);
+  const faces = placed.flatMap((each, index): readonly FaceMark[] => {
+    const piece = pieces[each.piece];
+    if (!piece) return [];
+    const name = `piece ${index + 1}`;
+    const { contours } = placedDrawing(piece.drawing, each, name).outline;
+    return contours.map(({ start, stretches }) => ({
+      kind: 'face',
+      part: name,
+      paper: faceUp ?? 'inside',
+      outline: [start, ...stretches.map(({ to }) => to)].map((point) => at(point.x, point.y)),
+    }));
+  });
+  const scores = placed.flatMap((each, index) => {
+    const piece = pieces[each.piece];
+    if (!piece) return [];
+    const { valleys, mountains } = placedDrawing(piece.drawing, each, `piece-${index + 1}`);
+    return [...valleys, ...mountains].map(({ points }) => points.map((point) => at(point.x, point.y)));
+  });
+  const outlines = placed.flatMap((each, index) => {
+    const piece = pieces[each.piece];
+    if (!piece) return [];
+    const { outline, knockouts } = placedDrawing(piece.drawing, each, `piece-${index + 1}`);
+    return [outline, ...knockouts].flatMap(({ contours }) =>
+      contours.map(({ start, stretches }) =>
+        [start, ...stretches.map(({ to }) => to)].map((point) => at(point.x, point.y)),
+      ),
+    );
+  });
+  const line = (kind: LineMark['line'], lines: LineMark['lines']): readonly Mark[] =>
+    lines.length === 0 ? [] : [{ kind: 'line', line: kind, lines }];
+  const labels = placed.map(({ piece, x, y, width, height }): TextMark => {
+    const middle = at(x + width / 2, y + height / 2);
+    const size = Math.max(1.6, Math.min(5, (scale * inMm(Math.min(width, height))) / 2));
+    return {
+      kind: 'text',
+      text: letters.get(piece) ?? '',
+      at: middle,
+      size,
+      anchor: 'middle',
+      bold: true,
+      plate: true,
+    };
+  });
+  const size = `${showLength(area.width).mm} × ${showLength(area.height).mm} mm`;
+  return [
+    text(`Sheet ${number}, ${times} ×`, { x: corner.x, y: corner.y + 2 }, 4, true),
+    text(
+      `${paperTitle(set, paper)}, ${size}${faceUp === undefined ? '' : `, ${faceUp} up`}`,
+      { x: corner.x, y: corner.y + 8 },
+      3,
+    ),
+    ...line('measure', [loop(sheetBox)]),
+    ...faces,
+    ...line('score', scores),
+    ...line('edge', outlines),
+    ...labels,
+  ];
+}
+
+const text = (words: string, at: PagePoint, size: number, bold = false): TextMark => ({
+  kind: 'text',
+  text: words,
+  at,
+  size,
+  anchor: 'start',
+  ...(bold ? { bold } : {}),
+});

@@ -1,0 +1,102 @@
+import type { NestInput } from '../nesting/nest-spec.ts';
+import type { Nesting, Placed } from '../nesting/nesting.ts';
+import { extent } from '../solver/sheets.ts';
+import type { CutPiece } from './cut-piece.ts';
+import type { SetSpec } from './set-spec.ts';
+import { type SheetArea, sheetAreas } from './sheet-areas.ts';
+
+/** What one paper's nesting is asked. */
+export interface PaperToNest {
+  /** Its place in the set's list. */
+  readonly paper: number;
+  readonly areas: readonly SheetArea[];
+  /** Places in the list of pieces, in the order of the nesting's. */
+  readonly pieces: readonly number[];
+  readonly input: NestInput;
+}
+
+/** A paper with its answer. */
+export interface NestedPaper extends PaperToNest {
+  readonly nesting: Nesting;
+}
+
+/** One way of cutting a sheet of the set, used for one sheet or several. */
+export interface SetSheet {
+  /** Counted from 1 through the whole set. */
+  readonly number: number;
+  readonly paper: number;
+  readonly times: number;
+  readonly area: SheetArea;
+  readonly faceUp?: 'outside' | 'inside';
+  /** From the sheet's top left corner; `piece` is the place in the set's list. */
+  readonly placed: readonly Placed[];
+  readonly sharedEdges: number;
+}
+
+/** Sheets filled in trial, for all papers of a set together; a few seconds. */
+const evaluations = 4000;
+
+/** One question for each paper that pieces are cut from. */
+export function papersToNest(set: SetSpec, pieces: readonly CutPiece[]): readonly PaperToNest[] {
+  const used = [...new Set(pieces.map(({ paper }) => paper))].sort((one, other) => one - other);
+  return used.map((paper) => {
+    const name = `paper ${paper}`;
+    const areas = sheetAreas(extent(set.papers[paper] ?? {}), set.cutter);
+    const own = pieces.map((_, index) => index).filter((index) => pieces[index]?.paper === paper);
+    return {
+      paper,
+      areas,
+      pieces: own,
+      input: {
+        pieces: own
+          .flatMap((index) => pieces[index] ?? [])
+          .map(({ name: piece, drawing, quantity, turns, faceUp }) => ({
+            name: piece,
+            width: Math.ceil(drawing.width),
+            height: Math.ceil(drawing.height),
+            count: quantity,
+            turns,
+            paper: name,
+            ...(faceUp === undefined ? {} : { face: faceUp === 'outside' ? ('A' as const) : ('B' as const) }),
+          })),
+        sheets: areas.map(({ reachWidth, reachHeight }) => ({
+          paper: name,
+          width: reachWidth,
+          height: reachHeight,
+        })),
+        gap: set.gap ?? 0,
+        seed: set.seed,
+        evaluations: Math.max(1, Math.floor(evaluations / used.length)),
+      },
+    };
+  });
+}
+
+/** Every different sheet of the set, numbered: paper by paper, as the nestings have them. */
+export function sheetsOfSet(papers: readonly NestedPaper[]): readonly SetSheet[] {
+  return papers
+    .flatMap(({ paper, areas, pieces, nesting }) =>
+      nesting.layouts.flatMap((layout) => {
+        const area = areas[layout.sheet];
+        if (!area) return [];
+        return [
+          {
+            paper,
+            times: layout.times,
+            area,
+            ...(layout.face === undefined
+              ? {}
+              : { faceUp: layout.face === 'A' ? ('outside' as const) : ('inside' as const) }),
+            placed: layout.placed.map((placed) => ({
+              ...placed,
+              piece: pieces[placed.piece] ?? 0,
+              x: placed.x + area.left,
+              y: placed.y + area.top,
+            })),
+            sharedEdges: layout.sharedEdges.length,
+          },
+        ];
+      }),
+    )
+    .map((sheet, index) => ({ number: index + 1, ...sheet }));
+}

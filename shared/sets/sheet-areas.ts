@@ -1,0 +1,46 @@
+import type { Nm } from '../lengths/nanometres.ts';
+
+/** A rectangle of paper as it lies under the tool, and how much of it the tool reaches. */
+export interface SheetArea {
+  /** The sheet, cut down first where the machine takes no larger one. */
+  readonly width: Nm;
+  readonly height: Nm;
+  /** Where pieces may lie, from the sheet's top left corner. */
+  readonly left: Nm;
+  readonly top: Nm;
+  readonly reachWidth: Nm;
+  readonly reachHeight: Nm;
+}
+
+interface Size {
+  readonly width: Nm;
+  readonly height: Nm;
+}
+
+/**
+ * How a sheet can lie in a machine: upright or turned, where one is not as good as the other. Without a machine all of it
+ * can be used.
+ */
+export function sheetAreas(
+  sheet: Size,
+  cutter?: Size & { readonly margin?: Nm | undefined },
+): readonly SheetArea[] {
+  if (!cutter) return [within(sheet, sheet, 0)];
+  const { width, height, margin = 0 } = cutter;
+  const upright = within(sheet, { width, height }, margin);
+  const turned = within(sheet, { width: height, height: width }, margin);
+  if (covers(upright, turned)) return [upright];
+  return covers(turned, upright) ? [turned] : [upright, turned];
+}
+
+function within(sheet: Size, area: Size, margin: Nm): SheetArea {
+  const [width, height] = [Math.min(sheet.width, area.width), Math.min(sheet.height, area.height)];
+  const reachWidth = Math.min(width, area.width - 2 * margin);
+  const reachHeight = Math.min(height, area.height - 2 * margin);
+  const left = Math.floor((width - reachWidth) / 2);
+  const top = Math.floor((height - reachHeight) / 2);
+  return { width, height, left, top, reachWidth, reachHeight };
+}
+
+const covers = (one: SheetArea, other: SheetArea): boolean =>
+  one.reachWidth >= other.reachWidth && one.reachHeight >= other.reachHeight;

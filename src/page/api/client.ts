@@ -1,0 +1,64 @@
+import type { Json } from '../spec/pointer.ts';
+
+/** What the service answered. */
+export type Reply =
+  | { readonly kind: 'done'; readonly body: Json | undefined; readonly tag: string | undefined }
+  /** Nobody is signed in. */
+  | { readonly kind: 'signed-out' }
+  /** It cannot be reached. */
+  | { readonly kind: 'offline' }
+  | { readonly kind: 'refused'; readonly status: number; readonly detail: string };
+
+/** A request as far as it differs from reading. */
+export interface Asking {
+  readonly method?: 'GET' | 'PUT' | 'POST' | 'DELETE';
+  readonly body?: Json;
+  /** Change only what is still this version. */
+  readonly ifMatch?: string | undefined;
+}
+
+/** Milliseconds until a service that does not answer counts as out of reach. */
+const patienceMs = 10_000;
+
+async function bodyOf(response: Response): Promise<Json | undefined> {
+  const text = await response.text();
+  if (text === '') return undefined;
+  try {
+    return JSON.parse(text) as Json;
+  } catch {
+    return undefined;
+  }
+}
+
+const detailOf = (body: Json | undefined, status: number): string => {
+  const detail = typeof body === 'object' && body !== null && 'detail' in body ? body.detail : undefined;
+  return typeof detail === 'string' ? detail : `HTTP ${status}`;
+};
+
+/**
+ * Asks the service that served the page.
+ * @param path from the page's own place, such as `v1/stock`
+ */
+export async function request(path: string, { method = 'GET', body, ifMatch }: Asking = {}): Promise<Reply> {
+  let response: Response;
+  try {
+    response = await fetch(path, {
+      method,
+      credentials: 'same-origin',
+      signal: AbortSignal.timeout(patienceMs),
+      headers: {
+        accept: 'application/json',
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...(ifMatch === undefined ? {} : { 'if-match': ifMatch }),
+      },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    });
+  } catch {
+    return { kind: 'offline' };
+  }
+  if (response.status === 401) return { kind: 'signed-out' };
+  const content = await bodyOf(response);
+  if (!response.ok)
+    return { kind: 'refused', status: response.status, detail: detailOf(content, response.status) };
+  return { kind: 'done', body: content, tag: response.headers.get('etag') ?? undefined };
+}

@@ -1,0 +1,99 @@
+import type { PlanReply } from '../../../shared/plan-reply/plan-reply.ts';
+import type { Mark } from '../../../shared/views/picture.ts';
+
+/** Something in the spec that is to be mended, in the core's own English. */
+export interface Fault {
+  /** JSON Pointer into the spec; empty for the whole of it. */
+  readonly path: string;
+  readonly message: string;
+  readonly remedy?: string;
+}
+
+/** One thing seen, in millimetres of its own page. */
+export interface Sight {
+  readonly name: string;
+  readonly description: string;
+  readonly marks: readonly Mark[];
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The finished folder from every side. */
+export type SightName = 'outside' | 'inside' | 'closed' | 'half-open';
+
+/** A straight line of the open sheet, in millimetres. */
+export interface Stroke {
+  readonly from: readonly [x: number, y: number];
+  readonly to: readonly [x: number, y: number];
+}
+
+/** The open sheet with its inside face up, in millimetres from its top left corner. */
+export interface OpenSheet {
+  readonly sheet: { readonly width: number; readonly height: number };
+  readonly blank: { readonly width: number; readonly height: number };
+  readonly valleys: readonly Stroke[];
+  readonly mountains: readonly Stroke[];
+  /** Path data of what is cut. */
+  readonly cuts: string;
+  readonly outline: string;
+  readonly knockouts: readonly { readonly id: string; readonly data: string }[];
+  readonly panels: readonly {
+    readonly label: string;
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  }[];
+  /** The print's up on the sheet. */
+  readonly up: { readonly x: number; readonly y: number };
+}
+
+/** Where the print of a paper with an up and a down does not point up. */
+export interface Askew {
+  readonly view: string;
+  readonly way: 'inverted' | 'turned left' | 'turned right';
+  /** Names of parts, in the core's English. */
+  readonly parts: readonly string[];
+}
+
+/** Published contents that the pockets of a folder without contents take. */
+export interface Fit {
+  readonly item: string;
+  readonly envelope?: string;
+  readonly perPocket: number;
+}
+
+export interface FoldedAnswer {
+  readonly state: 'folded';
+  /** Without alternatives, which take longer. */
+  readonly plan: PlanReply;
+  readonly open: OpenSheet;
+  readonly askew: readonly Askew[];
+  readonly sights: Readonly<Record<SightName, Sight>>;
+}
+
+/** What the core makes of a spec. */
+export type Answer =
+  | FoldedAnswer
+  | { readonly state: 'empty' }
+  | { readonly state: 'unreadable'; readonly faults: readonly Fault[] }
+  | { readonly state: 'refused'; readonly faults: readonly Fault[] };
+
+/** A change that was tried and works. */
+export type Proposal = PlanReply['alternatives'][number];
+
+/** One step of the folding as a picture with its sentence. */
+export interface ShownStep {
+  readonly words: string;
+  readonly sight: Sight;
+}
+
+/** What takes longer than a frame, told after the answer. */
+export interface Further {
+  /** Remedies of a refusal, or alternatives to a plan. */
+  readonly proposals: readonly Proposal[];
+  readonly steps: readonly ShownStep[];
+  readonly fits: readonly Fit[];
+}

@@ -1,0 +1,29 @@
+import { appearancesOf } from '../../../shared/folding/appearance.ts';
+import type { Folded } from '../../../shared/folding/proof-of.ts';
+import type { Direction } from '../../../shared/folding/regions.ts';
+import { labelOf, namesIn } from '../../../shared/views/part-names.ts';
+import type { Askew } from './answer.ts';
+
+/** Pieces smaller than this, in square millimetres, are slivers at a fold. */
+const sliver = 25;
+
+const ways = ['inverted', 'turned left', 'turned right'] as const satisfies readonly Direction[];
+
+/** Where a one-way print does not point up, by the names that are written on the parts: each once. */
+export function askewIn(folded: Folded): readonly Askew[] {
+  const { sheet } = folded.plan.arrangement;
+  if (!sheet.oneWay) return [];
+  const names = namesIn(folded);
+  return appearancesOf(folded).flatMap(({ view, regions }) =>
+    ways.flatMap((way) => {
+      const parts = regions.filter(({ area, face, direction }) => {
+        // of a print whose turn to the other is not known, only the outside is
+        if (sheet.printPair === undefined && face === 'inside') return false;
+        const points = sheet.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay;
+        return area > sliver && points === way;
+      });
+      const labels = [...new Set(parts.map(({ part }) => labelOf(names, part).one))];
+      return labels.length === 0 ? [] : [{ view, way, parts: labels }];
+    }),
+  );
+}

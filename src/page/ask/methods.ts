@@ -1,0 +1,168 @@
+import { applyConvention } from '../../../shared/drawing/apply-convention.ts';
+import { drawFolder } from '../../../shared/drawing/draw-folder.ts';
+import type { FoldDocument } from '../../../shared/fold-format/fold-document.ts';
+import { toFold } from '../../../shared/fold-format/to-fold.ts';
+import { type Folded, proofOf } from '../../../shared/folding/proof-of.ts';
+import { showPlan, showRemedy } from '../../../shared/plan-reply/show-plan.ts';
+import { alternativesTo } from '../../../shared/solver/alternatives.ts';
+import { fittingsOf } from '../../../shared/solver/fits.ts';
+import { nearest, shortagesOf } from '../../../shared/solver/refusal.ts';
+import { remediesFor } from '../../../shared/solver/remedies.ts';
+import { type Misfit, solveFolder } from '../../../shared/solver/solve-folder.ts';
+import { type FolderSpec, folderSpec } from '../../../shared/spec/folder-spec.ts';
+import type { GroupMark, Mark } from '../../../shared/views/picture.ts';
+import { stepScenes } from '../../../shared/views/step-scenes.ts';
+import { pictureOf } from '../../../shared/views/views.ts';
+import type { Answer, Fault, Fit, Further, ShownStep, Sight, SightName } from './answer.ts';
+import { askewIn } from './askew.ts';
+import { catalogue } from './catalogue.ts';
+import { faultsOf } from './faults.ts';
+import { openSheetOf } from './open-sheet.ts';
+import { sightOf } from './sight.ts';
+import type { Solid } from './solid.ts';
+import { solidOf } from './solid-of.ts';
+import { writeDrawing } from './write-drawing.ts';
+
+/** What becomes of a spec in the core. */
+type Outcome =
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'unreadable'; readonly faults: readonly Fault[] }
+  | { readonly kind: 'refused'; readonly spec: FolderSpec; readonly misfit: Misfit }
+  | { readonly kind: 'unproved'; readonly faults: readonly Fault[] }
+  | { readonly kind: 'folded'; readonly folded: Folded };
+
+const isEmpty = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null ? Object.values(value).every(isEmpty) : value === undefined;
+
+/** Nothing was asked for yet. */
+function asksNothing(spec: unknown): boolean {
+  if (typeof spec !== 'object' || spec === null) return true;
+  const { contents, dimensions } = spec as { contents?: unknown; dimensions?: unknown };
+  return isEmpty(contents) && isEmpty(dimensions);
+}
+
+function outcomeOf(spec: unknown): Outcome {
+  if (asksNothing(spec)) return { kind: 'empty' };
+  const read = folderSpec.safeParse(spec);
+  if (!read.success) return { kind: 'unreadable', faults: faultsOf(read.error) };
+  const solution = solveFolder(read.data);
+  if (!solution.ok) return { kind: 'refused', spec: read.data, misfit: nearest(solution.misfits) };
+  const folded = proofOf(solution.plan);
+  const failing = folded.proof.checks.filter(({ holds }) => !holds);
+  return failing.length === 0
+    ? { kind: 'folded', folded }
+    : { kind: 'unproved', faults: failing.map(({ message }) => ({ path: '', message })) };
+}
+
+/** The spec that was asked about last, since more is asked about it soon after. */
+let last: { readonly key: string; readonly outcome: Outcome } | undefined;
+
+function outcomeFor(spec: unknown): Outcome {
+  const key = JSON.stringify(spec) ?? '';
+  if (last?.key !== key) last = { key, outcome: outcomeOf(spec) };
+  return last.outcome;
+}
+
+function foldedOrThrow(spec: unknown): Folded {
+  const outcome = outcomeFor(spec);
+  if (outcome.kind !== 'folded') throw new Error('there is no folder to draw');
+  return outcome.folded;
+}
+
+const isGroup = (mark: Mark): mark is GroupMark => mark.kind === 'group';
+
+/** The one scene of a picture, without the title and the legend around it: the page has its own. */
+function sightIn(folded: Folded, name: SightName): Sight {
+  const picture = pictureOf(folded, name);
+  const scene = picture?.marks.filter(isGroup).find((group) => group.name === name);
+  if (!picture || !scene) throw new Error(`the folder has no picture ${name}`);
+  return sightOf(picture, scene.marks);
+}
+
+const asStep = { width: 120, height: 120 };
+
+const stepsOf = (folded: Folded): readonly ShownStep[] =>
+  stepScenes(folded, asStep).map((scene) => ({
+    words: scene.heading,
+    sight: sightOf(scene, scene.marks),
+  }));
+
+const fitsOf = ({ plan }: Folded): readonly Fit[] =>
+  plan.spec.contents === undefined
+    ? fittingsOf(plan).map(({ item, envelope, perPocket }) => ({
+        item: item.title,
+        perPocket,
+        ...(envelope === undefined ? {} : { envelope: envelope.title }),
+      }))
+    : [];
+
+const shortages = (spec: FolderSpec, misfit: Misfit): readonly Fault[] =>
+  shortagesOf(misfit, spec.measure).map(({ path, message }) => ({ path, message }));
+
+/** What the page asks of the core. Every method takes a spec as it would be sent to the service. */
+export const methods = {
+  /** All that can be chosen from. */
+  catalogue,
+
+  /** The folder at once. */
+  fold(spec: unknown): Answer {
+    const outcome = outcomeFor(spec);
+    switch (outcome.kind) {
+      case 'empty':
+        return { state: 'empty' };
+      case 'unreadable':
+        return { state: 'unreadable', faults: outcome.faults };
+      case 'unproved':
+        return { state: 'refused', faults: outcome.faults };
+      case 'refused':
+        return { state: 'refused', faults: shortages(outcome.spec, outcome.misfit) };
+      case 'folded': {
+        const { folded } = outcome;
+        return {
+          state: 'folded',
+          plan: showPlan(folded, { alternatives: [], fittings: undefined }),
+          open: openSheetOf(folded),
+          askew: askewIn(folded),
+          sights: {
+            outside: sightIn(folded, 'outside'),
+            inside: sightIn(folded, 'inside'),
+            closed: sightIn(folded, 'closed'),
+            'half-open': sightIn(folded, 'half-open'),
+          },
+        };
+      }
+    }
+  },
+
+  /** What takes longer: other ways that work, and every step. */
+  further(spec: unknown): Further {
+    const outcome = outcomeFor(spec);
+    if (outcome.kind === 'refused')
+      return { proposals: remediesFor(outcome.spec, outcome.misfit).map(showRemedy), steps: [], fits: [] };
+    if (outcome.kind !== 'folded') return { proposals: [], steps: [], fits: [] };
+    const { folded } = outcome;
+    return {
+      proposals: alternativesTo(folded.plan).map(showRemedy),
+      steps: stepsOf(folded),
+      fits: fitsOf(folded),
+    };
+  },
+
+  /** The layered SVG, as the service writes it. */
+  drawing(spec: unknown): string {
+    const folded = foldedOrThrow(spec);
+    return writeDrawing(applyConvention(drawFolder(folded), folded.plan.spec.convention));
+  },
+
+  /** Crease pattern and folded forms as FOLD 1.2. */
+  foldFile(spec: unknown, creator: string): FoldDocument {
+    return toFold(foldedOrThrow(spec), creator);
+  },
+
+  /** What the fold in space needs. */
+  solid(spec: unknown): Solid {
+    return solidOf(foldedOrThrow(spec));
+  },
+} as const;
+
+export type Methods = typeof methods;

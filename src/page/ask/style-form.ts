@@ -1,0 +1,89 @@
+import { z } from 'zod';
+import { commonShape } from '../../../shared/spec/common.ts';
+import { styleSpecs, styles } from '../../../shared/styles/registry.ts';
+
+/** A choice that a style leaves to its maker. */
+export interface StyleChoice {
+  /** JSON Pointer into the spec. */
+  readonly path: string;
+  readonly options: readonly string[];
+  /** What holds where nothing is chosen. */
+  readonly usual: string;
+  /** What it is about, in the core's English. */
+  readonly about: string;
+}
+
+/** A length that a maker may fix. */
+export interface StyleLength {
+  readonly path: string;
+  readonly title: string;
+}
+
+/** What can be chosen of one style. */
+export interface StyleForm {
+  readonly name: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly choices: readonly StyleChoice[];
+  readonly lengths: readonly StyleLength[];
+}
+
+type Shape = Readonly<Record<string, z.core.$ZodType>>;
+
+/** The members of the object that a schema reads, whatever it does with them. */
+function shapeOf(schema: z.core.$ZodType): Shape | undefined {
+  if (schema instanceof z.ZodPipe) return shapeOf(schema.in);
+  if (schema instanceof z.ZodOptional) return shapeOf(schema.unwrap());
+  return schema instanceof z.ZodObject ? (schema.shape as Shape) : undefined;
+}
+
+const inner = (schema: z.core.$ZodType): z.core.$ZodType =>
+  schema instanceof z.ZodOptional ? inner(schema.unwrap()) : schema;
+
+const aboutOf = (schema: z.core.$ZodType): string => z.globalRegistry.get(schema)?.description ?? '';
+
+function choicesIn(schema: z.core.$ZodType, path: string, about: string): StyleChoice[] {
+  const plain = inner(schema);
+  const own = aboutOf(schema) || aboutOf(plain) || about;
+  if (plain instanceof z.ZodEnum) {
+    const options = plain.options.map(String);
+    // every style names first what is usual; `tests/page/style-form.test.ts` holds them to it
+    return [{ path, options, usual: options[0] ?? '', about: own }];
+  }
+  return Object.entries(shapeOf(plain) ?? {}).flatMap(([name, member]) =>
+    choicesIn(member, `${path}/${name}`, own),
+  );
+}
+
+/** Every path in an object that leads to no object. */
+function leaves(schema: z.core.$ZodType | undefined, path: string): string[] {
+  const shape = schema && shapeOf(schema);
+  return shape
+    ? Object.entries(shape).flatMap(([name, member]) => leaves(member, `${path}/${name}`))
+    : [path];
+}
+
+const common = new Set(['style', 'units', 'dimensions', ...Object.keys(commonShape)]);
+
+/** The ways of folding with what each leaves open, from their own schemas. */
+export const styleForms = (): readonly StyleForm[] =>
+  styles.map(({ name, title, summary, dimensionNames }) => {
+    const shapes: (Shape | undefined)[] = styleSpecs.map(shapeOf);
+    const shape =
+      shapes.find((each) => (each?.style as z.ZodLiteral<string> | undefined)?.values.has(name)) ?? {};
+    const settable = new Set(shape.dimensions ? leaves(shape.dimensions, '/dimensions') : []);
+    return {
+      name,
+      title,
+      summary,
+      choices: Object.entries(shape)
+        .filter(([member]) => !common.has(member))
+        .flatMap(([member, schema]) => choicesIn(schema, `/${member}`, '')),
+      lengths: dimensionNames
+        .map((dimension) => ({
+          path: `/dimensions/${dimension.name.replaceAll('.', '/')}`,
+          title: dimension.title,
+        }))
+        .filter(({ path }) => settable.has(path)),
+    };
+  });

@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const assets = 'assets';
+
+/** What clips is loaded when a design first needs it: everybody but the stand-in itself gets the stand-in. */
+const clipperLater = (root) => {
+  const standIn = join(root, 'ask', 'clipper-later.ts');
+  return {
+    name: 'clipper-later',
+    enforce: 'pre',
+    resolveId: (source, importer) =>
+      source === 'clipper2-ts' && importer !== undefined && importer !== standIn ? standIn : null,
+  };
+};
+
+/** Names that a module exports. */
+const exportsOf = (code) => [
+  ...[...code.matchAll(/^export (?:async )?(?:function|const|let|class) (\w+)/gmu)].map(([, name]) => name),
+  ...[...code.matchAll(/^export \{([^}]*)\}/gmu)].flatMap(([, list]) =>
+    list.split(',').map((each) =>
+      each
+        .trim()
+        .split(/\s+as\s+/u)
+        .at(-1),
+    ),
+  ),
+];
+
+/** What makes JSON Schema of zod's schemas hangs on each of them; the page only reads with them, and leaves it out. */
+const withoutJsonSchema = () => ({
+  name: 'without-json-schema',
+  enforce: 'pre',
+  transform: (code, id) =>
+    /zod\/v4\/core\/(?:to-json-schema|json-schema-processors)\.js$/u.test(id)
+      ? {
+          code: [
+            "const leftOut = () => () => { throw new Error('the page makes no JSON Schema'); };",
+            `export { ${exportsOf(code)
+              .map((name) => `leftOut as ${name}`)
+              .join(', ')} };`,
+          ].join('\n'),
+          map: null,
+        }
+      : null,
+});
+
+/**
+ * How the page is built: one script, one style sheet, the worker that solves, and what is loaded on demand.
+ * @param {string} outDir
+ * @param {string} projectFolder
+ * @returns {import('vite').InlineConfig}
+ */
+export function pageConfig(outDir, projectFolder) {
+  const { version } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8'));
+  const root = join(projectFolder, 'src', 'page');
+  const plugins = () => [clipperLater(root), withoutJsonSchema()];
+  return {
+    configFile: false,
+    root,
+    plugins: plugins(),
+    base: './',
+    publicDir: false,
+    logLevel: 'warn',
+    define: { __HEMFOLD_VERSION__: JSON.stringify(version) },
+    build: {
+      outDir,
+      emptyOutDir: true,
+      assetsDir: assets,
+      target: 'es2023',
+      // a strict content policy knows no inline script, data address or preload helper with styles
+      modulePreload: { polyfill: false },
+      assetsInlineLimit: 0,
+      reportCompressedSize: false,
+      chunkSizeWarningLimit: 800,
+      rolldownOptions: { checks: { pluginTimings: false } },
+    },
+    worker: { format: 'es', plugins },
+  };
+}

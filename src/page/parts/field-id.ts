@@ -1,0 +1,2 @@
+/** The id of the field for a member of the spec. */
+export const fieldId = (pointer: string): string => `at${pointer.replaceAll(/[^\w]/gu, '-')}`;

@@ -1,0 +1,96 @@
+import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
+import type { FoldedAnswer, SightName } from '../ask/answer.ts';
+import { design } from '../state/design.ts';
+import { photoOn, photos } from '../state/photos.ts';
+import { useStore } from '../state/store.ts';
+import { OpenSheetView } from '../views/open-sheet-view.tsx';
+import { SightView } from '../views/sight-view.tsx';
+import { useVoice, type Voice } from '../words/use-voice.ts';
+import { Steps } from './steps.tsx';
+
+const names = ['outside', 'inside', 'half-open', 'closed'] as const satisfies readonly SightName[];
+
+/** Heights in pixels: on the table, and in a window of its own. */
+const onTable = 300;
+const sheetOnTable = 560;
+const alone = 1400;
+
+interface PrintProps {
+  readonly name: string;
+  readonly caption: string;
+  readonly voice: Voice;
+  readonly children: ComponentChildren;
+  readonly large: () => ComponentChildren;
+}
+
+/** A picture with its caption, and with the same one as large as the window on demand. */
+function Print({ name, caption, voice: { say }, children, large }: PrintProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  return (
+    <figure class={`print print-${name}`}>
+      {children}
+      <figcaption>
+        {caption}
+        <button
+          type="button"
+          class="quiet"
+          aria-label={say('picture.largerOf', { picture: caption })}
+          onClick={() => dialog.current?.showModal()}
+        >
+          {say('picture.larger')}
+        </button>
+      </figcaption>
+      <dialog ref={dialog} aria-label={caption} class="large">
+        <form method="dialog">
+          <button type="submit">{say('page.closeDialog')}</button>
+        </form>
+        <section
+          class="scroll"
+          aria-label={caption}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, also for who has no pointer
+          tabIndex={0}
+        >
+          <div class="at-least">{large()}</div>
+        </section>
+      </dialog>
+    </figure>
+  );
+}
+
+/** Everything there is to see at once. */
+export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
+  const voice = useVoice();
+  const { say, tell } = voice;
+  const { history } = useStore(design);
+  const all = useStore(photos);
+  const { spec, swapped } = history.now;
+  const sheet = (tallest: number) => (
+    <OpenSheetView
+      folded={folded}
+      voice={voice}
+      inches={spec.units === 'in'}
+      tallest={tallest}
+      photo={photoOn('inside', swapped, all)}
+    />
+  );
+  return (
+    <div class="prints">
+      <Print name="open" caption={say('picture.open')} voice={voice} large={() => sheet(alone)}>
+        {sheet(sheetOnTable)}
+      </Print>
+      <Steps />
+      {names.map((name) => (
+        <Print
+          key={name}
+          name={name}
+          caption={say(`picture.${name}`)}
+          voice={voice}
+          large={() => <SightView sight={folded.sights[name]} tell={tell} tallest={alone} />}
+        >
+          <SightView sight={folded.sights[name]} tell={tell} tallest={onTable} />
+        </Print>
+      ))}
+    </div>
+  );
+}

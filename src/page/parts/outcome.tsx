@@ -1,0 +1,80 @@
+import type { Answer } from '../ask/answer.ts';
+import { examples } from '../spec/examples.ts';
+import { design, put } from '../state/design.ts';
+import { useStore } from '../state/store.ts';
+import { useVoice, type Voice } from '../words/use-voice.ts';
+import { useShow } from './use-show.ts';
+
+function headline(answer: Answer | undefined, voice: Voice, show: ReturnType<typeof useShow>): string {
+  const { say, sayCount, tell } = voice;
+  switch (answer?.state) {
+    case 'folded': {
+      const { closed, sheet, contents, warnings } = answer.plan;
+      const notes =
+        warnings.filter(({ code }) => code !== 'print-not-upright').length +
+        (answer.askew.length > 0 ? 1 : 0);
+      return [
+        say('outcome.folded', {
+          width: show(closed.width),
+          height: show(closed.height),
+          thickness: show(closed.thickness).replace('≈ ', ''),
+          sheet: tell(sheet.title).text,
+        }),
+        ...(contents ? [say('outcome.holds', { count: contents.perPocket })] : []),
+        notes === 0 ? say('outcome.notes.none') : sayCount('outcome.notes', notes),
+      ].join(' ');
+    }
+    case 'refused':
+      return say('outcome.refused');
+    case 'unreadable':
+      return say('outcome.unreadable');
+    case 'empty':
+      return say('outcome.empty');
+    default:
+      return say('page.loading');
+  }
+}
+
+/** In a few words what became of the wish. */
+export function useHeadline(): string {
+  const voice = useVoice();
+  const show = useShow();
+  const { answer, failed } = useStore(design);
+  return failed ? voice.say('page.failed') : headline(answer, voice, show);
+}
+
+/** What became of the wish; screen readers are told when it changes. */
+export function Outcome() {
+  const { say } = useVoice();
+  const { answer, folded, settled } = useStore(design);
+  const words = useHeadline();
+  const stale = folded !== undefined && answer?.state !== 'folded';
+  return (
+    <section
+      id="outcome"
+      class={`outcome outcome-${answer?.state ?? 'none'}`}
+      aria-labelledby="outcome-title"
+      tabIndex={-1}
+    >
+      <h2 id="outcome-title">{say('outcome.title')}</h2>
+      <p class="headline">
+        {words} {stale && say('outcome.stale')}
+      </p>
+      <p class="unseen" role="status">
+        {settled ? words : ''}
+      </p>
+      {answer?.state === 'empty' && (
+        <>
+          <p>{say('outcome.empty.hint')}</p>
+          <p class="buttons">
+            {examples.map(({ name, spec }) => (
+              <button key={name} type="button" onClick={() => put({ spec, swapped: false })}>
+                {say(name)}
+              </button>
+            ))}
+          </p>
+        </>
+      )}
+    </section>
+  );
+}

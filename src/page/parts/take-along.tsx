@@ -1,0 +1,62 @@
+import type { FoldedAnswer } from '../ask/answer.ts';
+import { ask } from '../ask/ask.ts';
+import { toFragment } from '../spec/address.ts';
+import { design } from '../state/design.ts';
+import { tellStatus } from '../state/status.ts';
+import { useStore } from '../state/store.ts';
+import { useVoice } from '../words/use-voice.ts';
+import { download } from './download.ts';
+
+declare const __HEMFOLD_VERSION__: string;
+
+/** Files, paper and the address. */
+export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
+  const { say } = useVoice();
+  const { history, answer } = useStore(design);
+  const { now } = history;
+  const ready = answer?.state === 'folded';
+  const file = `${folded.plan.style}-folder`;
+  const drawing = async () => {
+    download(`${file}.svg`, 'image/svg+xml', await ask('drawing', now.spec));
+    tellStatus(say('take.saved', { name: `${file}.svg` }));
+  };
+  const foldModel = async () => {
+    const model = await ask('foldFile', now.spec, `hemfold ${__HEMFOLD_VERSION__}`);
+    download(`${file}.fold`, 'application/json', JSON.stringify(model));
+    tellStatus(say('take.saved', { name: `${file}.fold` }));
+  };
+  const copy = async () => {
+    const address = new URL(toFragment(now), location.href).href;
+    try {
+      await navigator.clipboard.writeText(address);
+      tellStatus(say('take.link.copied'));
+    } catch {
+      tellStatus(say('take.link.failed'));
+    }
+  };
+  return (
+    <section class="card take" aria-labelledby="take-title">
+      <h2 id="take-title">{say('take.title')}</h2>
+      {ready ? (
+        <p class="buttons">
+          <button type="button" class="main" onClick={drawing}>
+            {say('take.svg')}
+          </button>
+          <button type="button" onClick={foldModel}>
+            {say('take.fold')}
+          </button>
+          <button type="button" onClick={() => print()}>
+            {say('take.print')}
+          </button>
+          <button type="button" onClick={copy}>
+            {say('take.link')}
+          </button>
+        </p>
+      ) : (
+        <p>{say('take.nothing')}</p>
+      )}
+      <p class="hint">{say('take.safety')}</p>
+      <p class="hint">{say('take.link.hint')}</p>
+    </section>
+  );
+}

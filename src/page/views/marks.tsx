@@ -1,0 +1,132 @@
+import { headOf, shaftOf, solidArrow } from '../../../shared/views/arrow-shape.ts';
+import type {
+  ArrowMark,
+  FaceMark,
+  FindingMark,
+  LineMark,
+  Mark,
+  PagePoint,
+  TextMark,
+} from '../../../shared/views/picture.ts';
+import type { Told } from '../words/tell.ts';
+import { paintOf } from './paper-defs.tsx';
+
+/** How marks in millimetres become a picture of pixels. */
+export interface Drawing {
+  /** Pixels for a millimetre of the marks' own page. */
+  readonly scale: number;
+  readonly tell: (text: string) => Told;
+  /** The names of parts are written on them. */
+  readonly labelled: boolean;
+}
+
+/** Smaller letters than these, in pixels, nobody reads. */
+export const leastLetters = 9;
+const usualLetters = 12;
+
+const at = (scale: number, { x, y }: PagePoint): string =>
+  `${Math.round(x * scale * 100) / 100} ${Math.round(y * scale * 100) / 100}`;
+
+const polyline = (scale: number, points: readonly PagePoint[]): string =>
+  `M ${points.map((point) => at(scale, point)).join(' L ')}`;
+
+/** A line that must stand out lies on a wider one. */
+const haloed: ReadonlySet<LineMark['line']> = new Set(['valley', 'mountain', 'slip']);
+
+function Line({ mark: { line, lines }, scale }: { readonly mark: LineMark; readonly scale: number }) {
+  const data = lines.map((points) => polyline(scale, points)).join(' ');
+  return (
+    <>
+      {haloed.has(line) && <path d={data} class="halo" />}
+      <path d={data} class={`line line-${line}`} />
+    </>
+  );
+}
+
+function Arrow({ mark, scale }: { readonly mark: ArrowMark; readonly scale: number }) {
+  if (mark.arrow === 'print')
+    return <path d={`${polyline(scale, solidArrow(mark))} Z`} class="print-arrow" />;
+  const [from, by, to] = shaftOf(mark);
+  const shaft = `M ${at(scale, from)} Q ${at(scale, by)} ${at(scale, to)}`;
+  const head = `${polyline(scale, headOf(mark))} Z`;
+  const behind = mark.arrow === 'away' ? ' behind' : '';
+  return (
+    <>
+      <path d={shaft} class="halo" />
+      <path d={shaft} class={`move${behind}`} />
+      <path d={head} class={`move-head${behind}`} />
+    </>
+  );
+}
+
+/** Measures are always written; names of parts only where they can be read. */
+function Text({ mark, drawing }: { readonly mark: TextMark; readonly drawing: Drawing }) {
+  const { scale, tell } = drawing;
+  const isMeasure = /\d/u.test(mark.text);
+  const size = mark.size * scale;
+  if (!isMeasure && (!drawing.labelled || size < leastLetters)) return null;
+  const letters = Math.min(Math.max(size, isMeasure ? usualLetters : leastLetters), 16);
+  const [x, y] = [mark.at.x * scale, mark.at.y * scale];
+  return (
+    <text
+      x={x}
+      y={y}
+      dy="0.35em"
+      font-size={letters}
+      text-anchor={mark.anchor}
+      class={isMeasure ? 'measure' : 'part'}
+      {...(mark.upward ? { transform: `rotate(-90 ${x} ${y})` } : {})}
+    >
+      {tell(mark.text).text}
+    </text>
+  );
+}
+
+/** A piece of paper, with what is cut out of it left open. */
+function Face({
+  mark: { outline, left, paper },
+  scale,
+}: {
+  readonly mark: FaceMark;
+  readonly scale: number;
+}) {
+  const data = (left ?? [outline]).map((points) => `${polyline(scale, points)} Z`).join(' ');
+  return <path d={data} fill-rule="evenodd" fill={paintOf(paper)} />;
+}
+
+/** The number of something that the checks found. */
+const Finding = ({ mark, scale }: { readonly mark: FindingMark; readonly scale: number }) => (
+  <g class={mark.refuses ? 'finding finding-refuses' : 'finding'}>
+    <circle cx={mark.at.x * scale} cy={mark.at.y * scale} r="10" />
+    <text x={mark.at.x * scale} y={mark.at.y * scale} dy="0.35em" text-anchor="middle">
+      {mark.number}
+    </text>
+  </g>
+);
+
+/** One mark as the page draws it. */
+export function MarkView({ mark, drawing }: { readonly mark: Mark; readonly drawing: Drawing }) {
+  const { scale } = drawing;
+  switch (mark.kind) {
+    case 'group':
+      return (
+        <g>
+          {mark.marks.map((inner, index) => (
+            <MarkView key={index} mark={inner} drawing={drawing} />
+          ))}
+        </g>
+      );
+    case 'face':
+      return <Face mark={mark} scale={scale} />;
+    case 'finding':
+      return <Finding mark={mark} scale={scale} />;
+    case 'glue':
+      return <path d={`${polyline(scale, mark.outline)} Z`} class="glue" />;
+    case 'line':
+      return <Line mark={mark} scale={scale} />;
+    case 'arrow':
+      return <Arrow mark={mark} scale={scale} />;
+    case 'text':
+      return <Text mark={mark} drawing={drawing} />;
+  }
+}

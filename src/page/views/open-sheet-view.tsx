@@ -1,0 +1,175 @@
+import type { ShownLength } from '../../../shared/lengths/show-length.ts';
+import type { FoldedAnswer, OpenSheet, Stroke } from '../ask/answer.ts';
+import type { Photo } from '../state/photos.ts';
+import { numberIn } from '../words/lengths.ts';
+import type { Voice } from '../words/use-voice.ts';
+import { memo } from './memo.ts';
+import { paintOf } from './paper-defs.tsx';
+import { after, matrixText, photoOnSheet } from './photo-matrix.ts';
+import { type PlacedTick, tickRows } from './tick-rows.ts';
+import { useWidth } from './use-width.ts';
+
+interface OpenSheetProps {
+  readonly folded: FoldedAnswer;
+  readonly voice: Voice;
+  readonly inches: boolean;
+  readonly tallest: number;
+  readonly photo: Photo | undefined;
+}
+
+/** Room for the numbers along the edges, in pixels. */
+const above = 46;
+const beside = 54;
+const rim = 10;
+const rows = 3;
+const rowHeight = 13;
+
+const textWidth = (text: string): number => text.length * 6.6;
+
+const lineData = (strokes: readonly Stroke[], scale: number): string =>
+  strokes
+    .map(
+      ({ from, to }) =>
+        `M ${from.map((each) => each * scale).join(' ')} L ${to.map((each) => each * scale).join(' ')}`,
+    )
+    .join(' ');
+
+/** A panel's name, level or upright, where there is room for it. */
+function PanelName({
+  panel,
+  scale,
+  text,
+}: {
+  panel: OpenSheet['panels'][number];
+  scale: number;
+  text: string;
+}) {
+  const [wide, high] = [panel.width * scale, panel.height * scale];
+  const needs = textWidth(text) + 8;
+  const [x, y] = [panel.x * scale + wide / 2, panel.y * scale + high / 2];
+  const level = needs <= wide && high >= 16;
+  if (!level && !(needs <= high && wide >= 14)) return null;
+  return (
+    <text
+      x={x}
+      y={y}
+      dy="0.35em"
+      text-anchor="middle"
+      class="part"
+      {...(level ? {} : { transform: `rotate(-90 ${x} ${y})` })}
+    >
+      {text}
+    </text>
+  );
+}
+
+const Ticks = ({ ticks, left }: { readonly ticks: readonly PlacedTick[]; readonly left?: boolean }) => (
+  <g class={left ? 'ticks ticks-left' : 'ticks'}>
+    {ticks.map(({ at, text, row }) =>
+      left ? (
+        <g key={at}>
+          <path d={`M -3 ${at} L -9 ${at}`} class="tick" />
+          <text x={-12} y={at} dy="0.35em" text-anchor="end">
+            {text}
+          </text>
+        </g>
+      ) : (
+        <g key={at}>
+          <path d={`M ${at} -3 L ${at} ${-8 - row * rowHeight}`} class="tick" />
+          <text x={at} y={-11 - row * rowHeight} text-anchor="middle">
+            {text}
+          </text>
+        </g>
+      ),
+    )}
+  </g>
+);
+
+/** The open sheet on the table: what is scored, what is cut, and how far from the edges. */
+export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) {
+  const { folded, voice, inches, tallest, photo } = props;
+  const { say, tell, language } = voice;
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const { open, plan } = folded;
+  const { sheet, blank } = open;
+  const scale = Math.min((width - beside - rim) / sheet.width, (tallest - above - rim) / sheet.height);
+  const show = ({ mm, inch }: ShownLength): string =>
+    inches ? inch : numberIn(language, String(Math.round(mm * 100) / 100));
+  const withUnit = (length: ShownLength): string => (inches ? `${length.inch} in` : `${show(length)} mm`);
+  const listed = (lengths: readonly ShownLength[]): string =>
+    new Intl.ListFormat(language).format(lengths.map(withUnit));
+  const [across, down] = [
+    [...plan.scores.vertical, plan.blank.width],
+    [...plan.scores.horizontal, plan.blank.height],
+  ];
+  const columns = tickRows(
+    across.map((length) => ({ at: length.mm * scale, text: show(length) })),
+    textWidth,
+    rows,
+  );
+  const lines = tickRows(
+    down.map((length) => ({ at: length.mm * scale, text: show(length) })),
+    () => rowHeight - 4,
+    1,
+  );
+  const trims = blank.width < sheet.width || blank.height < sheet.height;
+  const [wide, high] = [sheet.width * scale, sheet.height * scale];
+  const picture = { wide: beside + wide + rim, high: above + high + rim };
+  return (
+    <div class="sight" ref={ref}>
+      {scale > 0 && (
+        <svg
+          role="img"
+          aria-label={say('picture.open.about', {
+            width: withUnit(plan.blank.width),
+            height: withUnit(plan.blank.height),
+            vertical: listed(plan.scores.vertical),
+            horizontal: listed(plan.scores.horizontal),
+          })}
+          width={picture.wide}
+          height={picture.high}
+          viewBox={`${-beside} ${-above} ${picture.wide} ${picture.high}`}
+        >
+          <rect width={wide} height={high} class="sheet" fill={paintOf('inside')} />
+          {photo && (
+            <image
+              href={photo.address}
+              width="1"
+              height="1"
+              preserveAspectRatio="none"
+              transform={matrixText(
+                after({ a: scale, b: 0, c: 0, d: scale, e: 0, f: 0 }, photoOnSheet('inside', sheet, open.up)),
+              )}
+            />
+          )}
+          {trims && (
+            <path
+              class="rest"
+              fill-rule="evenodd"
+              d={`M 0 0 H ${wide} V ${high} H 0 Z M 0 0 V ${blank.height * scale} H ${blank.width * scale} V 0 Z`}
+            />
+          )}
+          <g transform={`scale(${scale})`}>
+            <path d={open.knockouts.map(({ data }) => data).join(' ')} class="hole" />
+          </g>
+          <path d={lineData(open.valleys, scale)} class="score score-halo" />
+          <path d={lineData(open.mountains, scale)} class="score score-halo" />
+          <path d={lineData(open.valleys, scale)} class="score score-valley" />
+          <path d={lineData(open.mountains, scale)} class="score score-mountain" />
+          <g transform={`scale(${scale})`}>
+            <path d={open.cuts} class="cut" />
+          </g>
+          <rect width={wide} height={high} class="edge" />
+          {open.panels.map((panel, index) => (
+            <PanelName key={index} panel={panel} scale={scale} text={tell(panel.label).text} />
+          ))}
+          <Ticks ticks={columns} />
+          <Ticks ticks={lines} left />
+          <text x={-12} y={-11} text-anchor="end" class="unit">
+            {inches ? 'in' : 'mm'}
+          </text>
+        </svg>
+      )}
+    </div>
+  );
+});

@@ -1,0 +1,235 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { describeLength } from '../../shared/lengths/show-length.ts';
+import { catalogue } from '../../src/page/ask/catalogue.ts';
+import { words as de } from '../../src/page/words/de.ts';
+import { en, type Words } from '../../src/page/words/en.ts';
+import { words as es } from '../../src/page/words/es.ts';
+import { words as fr } from '../../src/page/words/fr.ts';
+import { lengthForSpec, lengthIn } from '../../src/page/words/lengths.ts';
+import { phrases as dePhrases } from '../../src/page/words/phrases/de.ts';
+import { phrases as esPhrases } from '../../src/page/words/phrases/es.ts';
+import { phrases as frPhrases } from '../../src/page/words/phrases/fr.ts';
+import { counted, filled, preferred, speaker } from '../../src/page/words/say.ts';
+import { type Phrases, teller } from '../../src/page/words/tell.ts';
+import { specs } from '../support/specs.ts';
+import { spell } from '../support/spelling.ts';
+import { saidAbout } from './said.ts';
+
+const pageFolder = join(import.meta.dirname, '..', '..', 'src', 'page');
+const source = globSync('**/*.{ts,tsx}', { cwd: pageFolder, exclude: ['words/*.ts', 'words/**/*.ts'] })
+  .map((file) => readFileSync(join(pageFolder, file), 'utf8'))
+  .join('\n');
+
+const languages: readonly (readonly ['de' | 'fr' | 'es', Words, Phrases])[] = [
+  ['de', de, dePhrases],
+  ['fr', fr, frPhrases],
+  ['es', es, esPhrases],
+];
+
+/** Ways of folding that the page tells of in every language; one that is new comes in English first. */
+const told = new Set([
+  'twin-sleeve',
+  'pocket-folder',
+  'slip-sleeve',
+  'gate-wallet',
+  'four-flap-wrap',
+  'belly-band',
+  'tuck-box',
+  'envelope',
+  'card-base',
+  'tag',
+  'insert',
+]);
+
+const slots = (text: string) => (text.match(/\{\w+\}/gu) ?? []).toSorted();
+
+describe('what the page says itself', () => {
+  test.each(languages)('has every name in %s, each with the same values in braces', (_, words) => {
+    expect(Object.keys(words).toSorted()).toEqual(Object.keys(en).toSorted());
+    for (const [name, text] of Object.entries(en)) {
+      const own = words[name as keyof Words];
+      expect(own.trim(), name).not.toBe('');
+      expect(slots(own), name).toEqual(slots(text));
+    }
+  });
+
+  test.each(languages)('is not left in English in %s', (_, words) => {
+    const same = Object.entries(en).filter(
+      ([name, text]) => /\p{L}{4,} \p{L}{3,}/u.test(text) && words[name as keyof Words] === text,
+    );
+    expect(same).toEqual([]);
+  });
+
+  test('has no name that nothing says', () => {
+    /** Names that are put together from parts. */
+    const stems = [...source.matchAll(/`([\w.-]+[.=/])\$\{/gu)].map(([, stem = '']) => stem);
+    const counts = [...source.matchAll(/sayCount\(\s*'([\w.]+)'/gu)].map(([, stem]) => `${stem}.`);
+    const silent = Object.keys(en).filter(
+      (name) => !source.includes(`'${name}'`) && ![...stems, ...counts].some((stem) => name.startsWith(stem)),
+    );
+    expect(silent).toEqual([]);
+  });
+
+  test('is filled in, counted and set as each language does', () => {
+    expect(filled('{a} and {b}', { a: 1, b: 'x' })).toBe('1 and x');
+    expect(speaker(fr, 'fr')('keep.shared.licence', { licence: 'MIT' })).toBe('Licence\u00a0: MIT.');
+    expect(counted('en', 'outcome.notes', 1)).toBe('outcome.notes.one');
+    expect(counted('fr', 'outcome.notes', 0)).toBe('outcome.notes.one');
+    expect(counted('de', 'outcome.notes', 0)).toBe('outcome.notes.other');
+    expect(preferred(['pt-BR', 'es-MX', 'de'])).toBe('es');
+    expect(preferred(['ja'])).toBe('en');
+  });
+});
+
+const once = (collect: () => Set<string>): (() => ReadonlySet<string>) => {
+  let texts: Set<string> | undefined;
+  return () => {
+    texts ??= collect();
+    return texts;
+  };
+};
+
+const sleeves = once(() => {
+  const texts = new Set<string>();
+  fc.assert(
+    fc.property(specs, ({ spec, spelling }) => {
+      for (const text of saidAbout(spell(spec, spelling))) texts.add(text);
+    }),
+    { numRuns: 40 },
+  );
+  return texts;
+});
+
+const others = once(() => {
+  const contents = { item: { size: 'iso-a6' }, perPocket: 2 };
+  const texts = [...told].flatMap((style) => {
+    const holds = style === 'tag' ? {} : { contents };
+    const sizes = style === 'tag' ? { dimensions: { width: '60 mm', height: '110 mm' } } : {};
+    return saidAbout({ style, units: 'mm', ...holds, ...sizes });
+  });
+  expect(texts.length).toBeGreaterThan(200);
+  return new Set(texts);
+});
+
+describe.each(languages)('what the core says, in %s,', (language, _, phrases) => {
+  const tell = teller(phrases, language);
+  const unknown = (texts: readonly string[]) => texts.filter((text) => !tell(text).known);
+
+  test('keeps what stands in braces', () => {
+    for (const [english, own] of Object.entries(phrases)) {
+      const [said, given] = [slots(own), slots(english)];
+      expect(given, own).toEqual(expect.arrayContaining(said));
+      expect([...new Set(given)], `${english} loses a value`).toEqual([...new Set(said)]);
+    }
+  });
+
+  test('is told for every twin sleeve', () => {
+    // a paper keeps the name that its owner gave it
+    expect(unknown([...sleeves()]).filter((text) => text !== 'Harbour chart paper')).toEqual([]);
+  });
+
+  test('is told for the other ways of folding', () => {
+    expect(unknown([...others()])).toEqual([]);
+  });
+
+  test('is told for what cannot be folded or read', () => {
+    const sleeve = { style: 'twin-sleeve', units: 'mm' } as const;
+    const contents = { item: { size: 'iso-a6' }, envelope: { size: 'iso-c6' } };
+    const asked: readonly unknown[] = [
+      { ...sleeve, contents, stock: { size: 'craft-12x12' } },
+      { ...sleeve, contents, stock: { size: 'craft-12x12', turned: true, oneWay: true } },
+      {
+        ...sleeve,
+        contents: { ...contents, perPocket: 4 },
+        stock: { size: 'iso-a4' },
+        dimensions: { hem: '60 mm' },
+      },
+      { ...sleeve, contents, dimensions: { spine: '1 mm' } },
+      {
+        ...sleeve,
+        contents,
+        dimensions: { panel: { width: '50 mm' } },
+        cutter: { width: '200 mm', height: '200 mm' },
+      },
+      {
+        ...sleeve,
+        dimensions: { panel: { height: '100 mm' }, topFlap: '150 mm' },
+        stock: { size: 'iso-a3' },
+      },
+      { ...sleeve, dimensions: { spine: '10 mm' } },
+      { ...sleeve, contents: { ...contents, item: { width: 'wide', height: '-3 mm' } } },
+      { ...sleeve, contents: { ...contents, item: { width: '5 1/ in', height: '3 ells' } } },
+      { ...sleeve, contents: { ...contents, item: { width: '0 mm', height: '1e3 mm' } } },
+      { ...sleeve, contents: { ...contents, item: { width: '4/0 mm', height: '1,000.5 mm' } } },
+      { ...sleeve, contents: { ...contents, item: { width: '99 mm' } } },
+      { ...sleeve, contents: { ...contents, perPocket: 'two' }, stock: { size: 'iso-a3', grammage: 3 } },
+      { ...sleeve, contents: { ...contents, perPocket: 2.5 }, stock: { size: 'iso-a3', grammage: 9000 } },
+      { ...sleeve, contents, cutter: { width: '200 mm', height: '300 mm', margin: '150 mm' } },
+    ];
+    expect(unknown(asked.flatMap(saidAbout))).toEqual([]);
+  });
+
+  test('is told of sizes, styles and conventions', () => {
+    const { sizes, conventions, styles } = catalogue();
+    expect(unknown(sizes.map(({ label }) => label))).toEqual([]);
+    expect(unknown(conventions.map(({ description }) => description))).toEqual([]);
+    const forms = styles.filter(({ name }) => told.has(name));
+    expect(forms).toHaveLength(told.size);
+    expect(
+      unknown(
+        forms.flatMap(({ title, summary, lengths }) => [
+          title,
+          summary,
+          ...lengths.map((each) => each.title),
+        ]),
+      ),
+    ).toEqual([]);
+  });
+
+  test('stays English where nobody has told it yet, and says so', () => {
+    expect(tell('a sentence that no core ever says')).toEqual({
+      text: 'a sentence that no core ever says',
+      known: false,
+    });
+  });
+});
+
+describe('lengths', () => {
+  test('are written as each language writes them', () => {
+    expect(lengthIn('de', '1 3/4 in (44.45 mm)')).toBe('1 3/4 Zoll (44,45 mm)');
+    expect(lengthIn('fr', '44.45 mm (1 3/4 in)')).toBe('44,45 mm (1 3/4 po)');
+    expect(lengthIn('en', '44.45 mm')).toBe('44.45 mm');
+  });
+
+  test('are found wherever the core writes them', () => {
+    const tell = teller({ 'it is {length} long': 'c’est long de {length}' }, 'fr');
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 2e9 }), fc.constantFrom('inch', 'metric'), (nm, measure) => {
+        const length = describeLength(nm, measure);
+        expect(tell(`it is ${length} long`)).toEqual({
+          text: `c’est long de ${lengthIn('fr', length)}`,
+          known: true,
+        });
+      }),
+    );
+  });
+
+  test.each([
+    ['5 1/8', 'in', '5 1/8 in'],
+    ['130', 'mm', '130 mm'],
+    ['13,5', 'mm', '13.5 mm'],
+    ['13,5 cm', 'mm', '13.5 cm'],
+    ['5 ⅛', 'in', '5 ⅛ in'],
+    ['4 Zoll', 'mm', '4 in'],
+    ['4 po', 'mm', '4 in'],
+    ['4 pulg.', 'mm', '4 in'],
+    ['100 Millimeter', 'in', '100 mm'],
+    ['wide', 'mm', 'wide'],
+    ['5 1/', 'in', '5 1/'],
+  ] as const)('%j typed in %s is %j', (typed, unit, held) => {
+    expect(lengthForSpec(typed, unit)).toBe(held);
+  });
+});
