@@ -13,7 +13,7 @@ export interface Edge {
   readonly letter: Letter;
   /** Degrees: positive for a valley, negative for a mountain, 0 on border and flat (FOLD 1.2, edges_foldAngle). */
   readonly foldAngle: number;
-  /** Degrees in the finished form, where a crease is folded flat to be glued and opened again afterwards. */
+  /** Degrees in the finished form, where they are others: a crease that is folded flat to be glued, and opened again. */
   readonly closedAngle?: number;
   /** Index of the fold that made it; absent on border and flat. */
   readonly step?: number;

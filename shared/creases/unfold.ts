@@ -29,7 +29,7 @@ function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
   const { vertices, indexOf } = vertexList();
   const edges: { edge: Edge; uses: number }[] = [];
   const edgeAt = new Map<number, { edge: Edge; uses: number }>();
-  const opened = openedFolds(program);
+  const closed = closedAngles(program);
   const faces = pieces.map((piece) => {
     const corners = piece.corners.map(indexOf);
     for (const [at, from] of corners.entries()) {
@@ -39,7 +39,7 @@ function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
       const known = edgeAt.get(key);
       if (known) known.uses++;
       else {
-        const entry = { edge: edgeFrom(piece.creases[at] ?? border, ends, opened), uses: 1 };
+        const entry = { edge: edgeFrom(piece.creases[at] ?? border, ends, closed), uses: 1 };
         edges.push(entry);
         edgeAt.set(key, entry);
       }
@@ -58,25 +58,28 @@ function gather(pieces: readonly Piece[], program: FoldProgram): CreasePattern {
   };
 }
 
-/** Indices of the folds of 180° that a later step sets to a right angle. */
-function openedFolds({ steps }: FoldProgram): ReadonlySet<number> {
-  const names = new Set(steps.flatMap((step) => (step.kind === 'stand' ? step.folds : [])));
-  return new Set(
-    steps.flatMap((step, index) =>
-      step.kind === 'fold' && step.angle === 180 && names.has(step.name) ? [index] : [],
-    ),
-  );
+/** Folds that are bent otherwise in the finished form than when they are made: degrees by their index. */
+function closedAngles({ steps }: FoldProgram): ReadonlyMap<number, number> {
+  const stood = new Set(steps.flatMap((step) => (step.kind === 'stand' ? step.folds : [])));
+  const found = new Map<number, number>();
+  for (const [index, step] of steps.entries()) {
+    if (step.kind !== 'fold') continue;
+    const closed = stood.has(step.name) ? 90 : step.eased ? 0 : step.angle;
+    if (closed !== step.angle) found.set(index, closed);
+  }
+  return found;
 }
 
 function edgeFrom(
   { letter, foldAngle, step }: Crease,
   ends: readonly [number, number],
-  opened: ReadonlySet<number>,
+  closed: ReadonlyMap<number, number>,
 ): Edge {
   if (step === undefined) return { ends, letter, foldAngle };
-  return opened.has(step)
-    ? { ends, letter, foldAngle, closedAngle: foldAngle / 2, step }
-    : { ends, letter, foldAngle, step };
+  const angle = closed.get(step);
+  return angle === undefined
+    ? { ends, letter, foldAngle, step }
+    : { ends, letter, foldAngle, closedAngle: Math.sign(foldAngle) * angle, step };
 }
 
 /** A list of different points, and a function that finds a point's place in it or adds it. */

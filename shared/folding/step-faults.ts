@@ -1,6 +1,7 @@
-import type { CreasePattern, Edge } from '../creases/crease-pattern.ts';
+import { type CreasePattern, closedAngleOf, type Edge } from '../creases/crease-pattern.ts';
 import type { FoldProgram, Step } from '../creases/fold-program.ts';
 import { distanceFrom, type Isometry, move, turnsOver } from '../geometry/plane.ts';
+import { anglesAfter } from './angles.ts';
 import type { Neighbours } from './faces-across.ts';
 import type { FlatForm } from './fold-in-steps.ts';
 
@@ -16,10 +17,12 @@ const OFF_LINE = 1;
  */
 export function stepFaults(
   pattern: CreasePattern,
-  { steps }: FoldProgram,
+  program: FoldProgram,
   neighbours: Neighbours,
   forms: readonly FlatForm[],
 ): readonly string[] {
+  const { steps } = program;
+  const closedBySteps = anglesAfter(program, steps.length);
   const made = new Set(pattern.edges.map(({ step }) => step));
   const faults: string[] = [];
   for (const [index, step] of steps.entries())
@@ -29,6 +32,8 @@ export function stepFaults(
       const index = edge.step ?? -1;
       const what = faultOf(edge, pattern, steps[index], forms[index]?.lies[face]);
       if (what !== undefined) faults.push(`a crease of ${pattern.faces[face]?.panel} ${what}`);
+      else if (closedAngleOf(edge) !== closedBySteps(edge))
+        faults.push(`a crease of ${pattern.faces[face]?.panel} is not as its steps leave it`);
     }
   }
   return faults;

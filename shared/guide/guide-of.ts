@@ -63,7 +63,10 @@ function sizesSection({ plan }: Folded): Section {
   const flat = style.flat(plan.dimensions, plan.spec);
   const { width, height, thickness } = plan.closed;
   const facts: [string, string][] = [
-    [sentence(style.words.ready), `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`],
+    [
+      sentence(style.words.ready),
+      `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`,
+    ],
     [sentence(style.words.flat), size(flat.width, flat.height)],
     ['Cut out of', `${plan.arrangement.sheet.title}`],
     ['Blank', size(plan.blank.width, plan.blank.height)],

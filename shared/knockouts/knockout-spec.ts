@@ -45,7 +45,13 @@ const offset = z
   })
   .refine(({ up, down }) => up === undefined || down === undefined, { error: 'an offset goes up or down' });
 
-const name = z.string().min(1).max(60).optional().meta({ description: 'What the maker calls it.' });
+const name = z
+  .string()
+  .min(1)
+  .max(60)
+  .refine((text) => !/\p{Cc}/u.test(text), { error: 'a name has no control characters' })
+  .optional()
+  .meta({ description: 'What the maker calls it.' });
 
 const through = z
   .union(

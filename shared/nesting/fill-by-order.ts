@@ -46,6 +46,9 @@ export interface Queue {
   readonly key: SizeKey;
   readonly alive: AliveList;
   readonly poses: readonly (readonly Pose[])[];
+  /** No pose of any box is narrower, or lower. */
+  readonly narrowest: number;
+  readonly lowest: number;
 }
 
 /**
@@ -65,6 +68,12 @@ export function queueOf(
     .map((_, index) => index)
     .filter((index) => (counts[index] ?? 0) > 0)
     .sort((one, other) => (size[other] ?? 0) - (size[one] ?? 0) || one - other);
+  const lying = boxes.map(posesOf);
+  const least = (side: 'width' | 'height') =>
+    order.reduce(
+      (most, box) => Math.min(most, ...(lying[box] ?? []).map((pose) => pose[side])),
+      Number.POSITIVE_INFINITY,
+    );
   return {
     boxes,
     counts,
@@ -72,12 +81,14 @@ export function queueOf(
     sizes: order.map((index) => size[index] ?? 0),
     key,
     alive: aliveList(order.length, (at) => (counts[order[at] as number] ?? 0) > 0),
-    poses: boxes.map(posesOf),
+    poses: lying,
+    narrowest: least('width'),
+    lowest: least('height'),
   };
 }
 
 /** After so many boxes in a row that do not fit, those too large for every free space are skipped. */
-const patience = 48;
+const patience = 12;
 
 /**
  * Fills one sheet: takes boxes in order, each as often as it fits, and puts each where the rule says. Its cost does not
@@ -91,21 +102,28 @@ export function fillByOrder(
   rule: Rule,
   may: (box: number) => boolean = () => true,
 ): Spot[] {
-  const { order, sizes, counts, alive, key } = queue;
-  let free: readonly Rectangle[] = [{ x: 0, y: 0, width, height }];
+  const { order, sizes, counts, alive, key, narrowest, lowest } = queue;
+  const useful = (space: Rectangle) => space.width >= narrowest && space.height >= lowest;
+  let free: readonly Rectangle[] = [{ x: 0, y: 0, width, height }].filter(useful);
+  let widest = width;
+  let highest = height;
   const spots: Spot[] = [];
   let misses = 0;
   let shrink = 1;
   for (let at = alive.from(0); at < order.length && free.length > 0; at = alive.from(at + 1)) {
     const box = order[at] as number;
     let placed = false;
+    const lying = queue.poses[box] ?? [];
     while (may(box) && (counts[box] ?? 0) > 0) {
-      const best = bestSpace(free, queue.poses[box] ?? [], rule);
+      if (!lying.some((pose) => pose.width <= widest && pose.height <= highest)) break;
+      const best = bestSpace(free, lying, rule);
       if (best === undefined) break;
       const spot = { box, x: best.space.x, y: best.space.y, ...best.pose };
       spots.push(spot);
       counts[box] = (counts[box] ?? 0) - 1;
-      free = without(free, spot);
+      free = without(free, spot).filter(useful);
+      widest = free.reduce((most, space) => Math.max(most, space.width), 0);
+      highest = free.reduce((most, space) => Math.max(most, space.height), 0);
       placed = true;
     }
     if (placed) [misses, shrink] = [0, 1];

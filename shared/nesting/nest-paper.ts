@@ -14,12 +14,6 @@ import { randomFrom } from './random.ts';
 import { sheetBound } from './sheet-bound.ts';
 import { onSmallerSheets, tidied } from './tidy.ts';
 
-export interface PaperPlan {
-  readonly plan: Plan;
-  /** No plan that places all boxes uses fewer sheets. */
-  readonly bound: number;
-}
-
 /** More kinds of boxes than this are planned without linear programs. */
 const mostKindsForPatterns = 60;
 
@@ -48,8 +42,8 @@ export function* nestPaper(
   seed: number,
   control: Control,
   solve: SolveLinear | undefined,
-): Steps<PaperPlan> {
-  if (job.boxes.length === 0) return { plan: { patterns: [], left: [] }, bound: 0 };
+): Steps<Plan> {
+  if (job.boxes.length === 0) return { patterns: [], left: [] };
   control.bound = sheetBound(job);
   const started = yield* firstPlans(job, control);
   let best = started.best;
@@ -81,7 +75,7 @@ export function* nestPaper(
   stage(1);
   better(yield* improve(job, best, random, control, enough));
   better({ ...best, patterns: onSmallerSheets(job, best.patterns) });
-  return { plan: yield* tidyAll(job, best, control), bound: control.bound };
+  return yield* tidyAll(job, best, control);
 }
 
 /** The emptiest layouts first, where most is to be gained. */

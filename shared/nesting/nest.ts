@@ -1,10 +1,12 @@
 import type { Control, Steps } from './control.ts';
 import { jobsOf } from './job.ts';
 import type { SolveLinear } from './linear-program.ts';
+import { nestByOutlines } from './nest-by-outlines.ts';
 import { nestPaper } from './nest-paper.ts';
 import { type NestInput, nestSpec } from './nest-spec.ts';
 import type { Nesting } from './nesting.ts';
 import { nestingOf, type PaperResult } from './nesting-of.ts';
+import { placedPlan } from './placed-plan.ts';
 
 /**
  * Places pieces on the fewest sheets, then on the least paper, then with the fewest different layouts, so that what is left
@@ -25,7 +27,11 @@ export function* nest(input: NestInput, solve?: SolveLinear): Steps<Nesting> {
       bound: 0,
     };
     if (stop !== undefined) control.stop = stop;
-    const { plan } = yield* nestPaper(job, spec.seed, control, solve);
+    const irregular = job.pieceOf.some((piece) => spec.pieces[piece]?.outline !== undefined);
+    if (irregular) control.limit = spec.evaluations / 2;
+    let plan = placedPlan(spec, job, yield* nestPaper(job, spec.seed, control, solve));
+    control.limit = spec.evaluations;
+    if (irregular) plan = yield* nestByOutlines(spec, job, plan, control);
     stop = control.stop;
     results.push({ job, plan, control });
   }

@@ -1,16 +1,17 @@
 import type { Control } from './control.ts';
 import type { Rectangle } from './free-space.ts';
 import type { Job, Room } from './job.ts';
-import type { NestSheet, NestSpec } from './nest-spec.ts';
+import type { NestPiece, NestSheet, NestSpec } from './nest-spec.ts';
 import type { Nesting, Offcut, Placed, SheetLayout, Unplaced } from './nesting.ts';
 import { offcutsOf } from './offcuts.ts';
-import type { Pattern, Plan } from './plan.ts';
+import { outlineArea } from './outline.ts';
+import type { PlacedPattern, PlacedPlan } from './placed-plan.ts';
 import { sharedEdges } from './shared-edges.ts';
 
 /** What was found for one paper. */
 export interface PaperResult {
   readonly job: Job;
-  readonly plan: Plan;
+  readonly plan: PlacedPlan;
   readonly control: Control;
 }
 
@@ -49,31 +50,27 @@ export function nestingOf(spec: NestSpec, results: readonly PaperResult[]): Nest
 const areaOf = ({ width, height }: { readonly width: number; readonly height: number }): number =>
   width * height;
 
-function layoutOf(spec: NestSpec, job: Job, { room, spots, times }: Pattern): SheetLayout {
+function layoutOf(spec: NestSpec, job: Job, { room, placed, times }: PlacedPattern): SheetLayout {
   const { sheet: number, face } = job.rooms[room] as Room;
   const sheet = spec.sheets[number] as NestSheet;
-  const placed = spots.map(
-    (spot): Placed => ({
-      piece: job.pieceOf[spot.box] ?? 0,
-      x: spot.x * job.unit + sheet.margin,
-      y: spot.y * job.unit + sheet.margin,
-      width: spot.width * job.unit - spec.gap,
-      height: spot.height * job.unit - spec.gap,
-      turn: spot.turned ? 90 : 0,
-    }),
-  );
-  const asksForFace = spots.some(({ box }) => job.faceOf[box] !== undefined);
-  const cutApart = placed.map((rectangle) => grown(rectangle, spec.gap));
+  const pieceOf = ({ piece }: Placed) => spec.pieces[piece] as NestPiece;
+  const asksForFace = placed.some((each) => pieceOf(each).face !== undefined);
+  const apart = placed.map((rectangle) => grown(rectangle, spec.gap));
+  const used = placed.reduce((sum, each) => sum + pieceArea(pieceOf(each)), 0);
+  const rectangles = placed.filter((each) => pieceOf(each).outline === undefined);
   return {
     sheet: number,
     ...(asksForFace && face !== undefined ? { face } : {}),
     times,
     placed,
-    sharedEdges: spec.gap === 0 ? sharedEdges(placed) : [],
-    offcuts: offcutsOf(sheet.width, sheet.height, cutApart, spec.leastOffcut),
-    utilisation: placed.reduce((sum, each) => sum + areaOf(each), 0) / areaOf(sheet),
+    sharedEdges: spec.gap === 0 ? sharedEdges(rectangles) : [],
+    offcuts: offcutsOf(sheet.width, sheet.height, apart, spec.leastOffcut),
+    utilisation: used / areaOf(sheet),
   };
 }
+
+const pieceArea = ({ outline, ...box }: NestPiece): number =>
+  outline === undefined ? areaOf(box) : outlineArea(outline);
 
 const grown = ({ x, y, width, height }: Rectangle, by: number): Rectangle => ({
   x: x - by,

@@ -1,3 +1,6 @@
+import type { Cut } from '../drawing/drawing.ts';
+import { flatten } from '../geometry/flatten.ts';
+import { mm } from '../lengths/nanometres.ts';
 import { inMm, showLength } from '../lengths/show-length.ts';
 import type { FaceMark, LineMark, Mark, PagePoint, Picture, TextMark } from '../views/picture.ts';
 import type { CutPiece } from './cut-piece.ts';
@@ -12,6 +15,9 @@ const row = 108;
 const margin = 8;
 const columns = 3;
 const head = 16;
+
+/** How far curves may be off on the real sheet. */
+const smallest = mm(0.2);
 
 /** A small picture of every different sheet with its number, how often it is cut, and what lies where. */
 export function contactSheet(
@@ -79,17 +85,17 @@ function oneSheet(
   ];
   const loop = (points: readonly PagePoint[]) => [...points, ...points.slice(0, 1)];
   const sheetBox = box(0, 0, area.width, area.height);
+  const lines = (cuts: readonly Cut[]) =>
+    cuts.flatMap(({ contours }) =>
+      contours.map((contour) => flatten(contour, smallest).map((point) => at(point.x, point.y))),
+    );
   const faces = placed.flatMap((each, index): readonly FaceMark[] => {
     const piece = pieces[each.piece];
     if (!piece) return [];
-    const name = `piece ${index + 1}`;
-    const { contours } = placedDrawing(piece.drawing, each, name).outline;
-    return contours.map(({ start, stretches }) => ({
-      kind: 'face',
-      part: name,
-      paper: faceUp ?? 'inside',
-      outline: [start, ...stretches.map(({ to }) => to)].map((point) => at(point.x, point.y)),
-    }));
+    const part = `piece ${index + 1}`;
+    const { outline, knockouts } = placedDrawing(piece.drawing, each, part);
+    const left = lines([outline, ...knockouts]);
+    return [{ kind: 'face', part, paper: faceUp ?? 'inside', outline: left[0] ?? [], left }];
   });
   const scores = placed.flatMap((each, index) => {
     const piece = pieces[each.piece];
@@ -101,11 +107,7 @@ function oneSheet(
     const piece = pieces[each.piece];
     if (!piece) return [];
     const { outline, knockouts } = placedDrawing(piece.drawing, each, `piece-${index + 1}`);
-    return [outline, ...knockouts].flatMap(({ contours }) =>
-      contours.map(({ start, stretches }) =>
-        [start, ...stretches.map(({ to }) => to)].map((point) => at(point.x, point.y)),
-      ),
-    );
+    return lines([outline, ...knockouts]).map(loop);
   });
   const line = (kind: LineMark['line'], lines: LineMark['lines']): readonly Mark[] =>
     lines.length === 0 ? [] : [{ kind: 'line', line: kind, lines }];

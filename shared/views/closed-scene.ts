@@ -5,9 +5,10 @@ import { styleOf } from '../styles/registry.ts';
 import type { Cover } from '../styles/style.ts';
 import { type Room, ratioFor } from './fit.ts';
 import { group, lastForm } from './flat-scene.ts';
+import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureGap, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
-import { marksOf, paint } from './painted.ts';
+import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
 import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
@@ -67,10 +68,7 @@ function squareMarks(folded: Folded, look: SolidLook): readonly Mark[] {
   const { pattern, plan, knockouts } = folded;
   const seen = seenOf(paint(pattern, lastForm(folded), look, printUps(plan), seamOf(folded), knockouts));
   return [
-    group(
-      'paper',
-      seen.flatMap(({ face }) => marksOf(face)),
-    ),
+    group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
   ].filter(({ marks }) => marks.length > 0);
 }

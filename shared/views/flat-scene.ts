@@ -9,9 +9,10 @@ import { contentsIn, contentsMark } from './contents-outline.ts';
 import { findingMarks } from './finding-marks.ts';
 import { type Room, ratioFor } from './fit.ts';
 import { type FlatLook, flatLook } from './flat-look.ts';
+import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
-import { marksOf, paint } from './painted.ts';
+import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
 import type { GroupMark, Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
@@ -26,10 +27,7 @@ export function flatMarks(folded: Folded, look: FlatLook): readonly Mark[] {
   const seen = seenOf(paint(pattern, lastForm(folded), look, printUps(plan), seamOf(folded), knockouts));
   const contents = look.side === 'inside' ? contentsIn(folded).filter(({ inFlat }) => inFlat) : [];
   const all = [
-    group(
-      'paper',
-      seen.flatMap(({ face }) => marksOf(face)),
-    ),
+    group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group(
       'contents',
       contents.map((standing) => contentsMark(standing, look)),

@@ -4,7 +4,8 @@ import { styleOf } from '../styles/registry.ts';
 import { contentsIn, contentsMark } from './contents-outline.ts';
 import type { Room } from './fit.ts';
 import { group, lastForm } from './flat-scene.ts';
-import { marksOf, paint } from './painted.ts';
+import { marksOfFaces } from './joined-faces.ts';
+import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
 import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
@@ -46,7 +47,7 @@ export function posedMarks(
   // contents show through their own leaf, and a nearer leaf hides them
   const every = [...new Set(look.order.map(leafOf))].map((leaf) =>
     group('leaf', [
-      ...seen.filter(({ face }) => leafOf(face.index) === leaf).flatMap(({ face }) => marksOf(face)),
+      ...marksOfFaces(seen.flatMap(({ face }) => (leafOf(face.index) === leaf ? [face] : []))),
       ...standing
         .filter(({ cover }) => leafOf(cover.index) === leaf)
         .map((contents) => contentsMark(contents, look)),

@@ -11,6 +11,7 @@ function moved(mark: Mark, to: (point: PagePoint) => PagePoint): Mark {
         ...mark,
         outline: mark.outline.map(to),
         ...(mark.left ? { left: mark.left.map((polygon) => polygon.map(to)) } : {}),
+        ...(mark.sheet ? { sheet: [to(mark.sheet[0]), to(mark.sheet[1]), to(mark.sheet[2])] as const } : {}),
       };
     case 'glue':
       return { ...mark, outline: mark.outline.map(to) };

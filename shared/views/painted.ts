@@ -1,17 +1,20 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import type { FlatForm } from '../folding/fold-in-steps.ts';
+import { platesOf } from '../folding/plates.ts';
 import type { Side } from '../folding/regions.ts';
 import { type Point, turnsOver } from '../geometry/plane.ts';
 import type { Knockouts } from '../knockouts/placed.ts';
 import { edgeLeft, openingBoxes, openingEdges, polygonsOf, type SheetLine } from './cut-open.ts';
-import type { LineKind, Mark, PagePoint, Paper } from './picture.ts';
+import type { FaceMark, LineKind, Mark, PagePoint, Paper } from './picture.ts';
 
 /** A face of the sheet as it is painted on the page. */
 export interface Painted {
   readonly index: number;
   readonly part: string;
   readonly paper: Paper;
+  /** The first face of those that it runs on into flat, where it does. */
+  readonly plate?: number;
   /** A corner that was folded over: it lies a quarter turn off the sheet. */
   readonly corner: boolean;
   readonly outline: readonly PagePoint[];
@@ -19,6 +22,8 @@ export interface Painted {
   readonly left?: readonly (readonly PagePoint[])[];
   /** Boxes around its openings, which nothing is written over. */
   readonly openings?: readonly (readonly PagePoint[])[];
+  /** See {@link FaceMark.sheet}. */
+  readonly sheet: NonNullable<FaceMark['sheet']>;
   /** Where its print's up points on the page; shorter than 1 where it is seen at a slant. */
   readonly up: PagePoint;
   readonly lines: readonly { readonly line: LineKind; readonly from: PagePoint; readonly to: PagePoint }[];
@@ -57,6 +62,7 @@ export function paint(
 ): readonly Painted[] {
   const { vertices, faces } = pattern;
   const neighbours = facesAcross(pattern);
+  const plates = platesOf(neighbours);
   return look.order.flatMap((index) => {
     const [face, motion] = [faces[index], lies[index]];
     if (!face || !motion) return [];
@@ -84,7 +90,9 @@ export function paint(
         index,
         part: face.panel,
         paper,
+        ...(plates[index]?.length === 1 ? {} : { plate: plates[index]?.[0] ?? index }),
         corner: Math.abs(motion.a) < 0.5,
+        sheet: [look.at(index, origin), look.at(index, rightOfIt), look.at(index, belowIt)],
         outline,
         ...(polygons && knockouts
           ? {
@@ -102,6 +110,9 @@ export function paint(
 }
 
 const NM_PER_MM = 1e6;
+const origin: Point = { x: 0, y: 0 };
+const rightOfIt: Point = { x: NM_PER_MM, y: 0 };
+const belowIt: Point = { x: 0, y: NM_PER_MM };
 
 function upOf(look: Look, face: number, corner: Point | undefined, up: Point): PagePoint {
   const start = corner ?? { x: 0, y: 0 };
@@ -111,10 +122,10 @@ function upOf(look: Look, face: number, corner: Point | undefined, up: Point): P
 }
 
 /** The marks for a painted face: its paper, then its lines, so that what lies nearer covers both. */
-export function marksOf({ part, paper, outline, left, lines }: Painted): readonly Mark[] {
+export function marksOf({ part, paper, sheet, outline, left, lines }: Painted): readonly Mark[] {
   const kinds = ['score', 'edge', 'seam'] as const;
   return [
-    { kind: 'face', part, paper, outline, ...(left ? { left } : {}) },
+    { kind: 'face', part, paper, sheet, outline, ...(left ? { left } : {}) },
     ...kinds.flatMap((line): Mark[] => {
       const own = lines.filter((each) => each.line === line).map(({ from, to }) => [from, to]);
       return own.length === 0 ? [] : [{ kind: 'line', line, lines: own }];

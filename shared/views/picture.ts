@@ -25,6 +25,11 @@ export interface FaceMark {
   /** Name of the panel. */
   readonly part: string;
   readonly paper: Paper;
+  /**
+   * Where the open sheet's corner lies if it runs on in this plane, and what lies a millimetre to the right of it and
+   * below it on the sheet: a print is laid on by these three. Absent on a swatch.
+   */
+  readonly sheet?: readonly [corner: PagePoint, right: PagePoint, below: PagePoint];
   readonly outline: readonly PagePoint[];
   /** What is left of it where something is cut out: polygons that are filled by the even-odd rule. */
   readonly left?: readonly (readonly PagePoint[])[];

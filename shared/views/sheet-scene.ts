@@ -8,9 +8,10 @@ import { findingMarks } from './finding-marks.ts';
 import { type Room, ratioFor } from './fit.ts';
 import { type FlatLook, flatLook } from './flat-look.ts';
 import { group } from './flat-scene.ts';
+import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
-import { marksOf, paint } from './painted.ts';
+import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
 import type { LineMark, Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
@@ -27,10 +28,7 @@ export function sheetScene(folded: Folded, room: Room): Scene {
   const look = flatLook(pattern, open, 'inside', ratioFor(plan.blank.width, plan.blank.height, space));
   const seen = seenOf(paint(pattern, open, look, printUps(plan), undefined, knockouts));
   const marks = [
-    group(
-      'paper',
-      seen.flatMap(({ face }) => marksOf(face)),
-    ),
+    group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('scores', scoreMarks(folded, look)),
     group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
     group('findings', findingMarks(folded, flatFaces(pattern, open), look)),

@@ -12,8 +12,9 @@ import { group, heightOf } from './flat-scene.ts';
 import { foldMarks } from './fold-line.ts';
 import { glueMarks } from './glue-marks.ts';
 import { posedMarks } from './half-open-scene.ts';
+import { marksOfFaces } from './joined-faces.ts';
 import { moveMarks } from './move-marks.ts';
-import { marksOf, paint } from './painted.ts';
+import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
 import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
@@ -73,10 +74,7 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
   const task = stepSentence(step, plan, namesIn(folded));
   const words = first ? `Lay the sheet with its inside face up. ${task}` : task;
   const marks = [
-    group(
-      'paper',
-      seen.flatMap(({ face }) => marksOf(face)),
-    ),
+    group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('prints', first ? sheetPrint(folded, seen) : []),
     group(step.kind, taskMarks(step, folded, faces, look)),
   ].filter((each) => each.marks.length > 0);

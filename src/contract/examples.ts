@@ -8,7 +8,9 @@ import {
   ownStock,
   sheetTooSmall,
 } from './example-specs.ts';
+import { heartWindow, notchAndCorners, unknownPlace } from './knockout-examples.ts';
 import { memberExamples } from './member-examples.ts';
+import { setExamples } from './set-examples.ts';
 import { storedExamples } from './stored-examples.ts';
 
 const unseen = { show: 'none' } as const;
@@ -18,6 +20,7 @@ const excerpt = { show: 'excerpt' } as const;
 export const examples: Examples = {
   planFolder: [
     { ...knownByHeart, ...excerpt },
+    { ...heartWindow, ...unseen },
     { ...contentsOnly, ...unseen },
     { ...bareInches, ...unseen },
     { ...ownStock, ...unseen },
@@ -26,6 +29,15 @@ export const examples: Examples = {
   ],
   drawFolder: [
     knownByHeart,
+    { ...notchAndCorners, ...unseen },
+    {
+      ...heartWindow,
+      ...unseen,
+      name: 'inlay',
+      summary: 'The inlay of that heart',
+      parameters: { piece: 'inlay-1' },
+    },
+    unknownPlace,
     { ...contentsOnly, ...unseen },
     { ...ownStock, ...unseen },
     { ...mirroredPerforation, ...unseen },
@@ -89,6 +101,7 @@ export const examples: Examples = {
   ...calibrationExamples,
   ...storedExamples,
   ...memberExamples,
+  ...setExamples,
   listStyles: [{ name: 'styles', summary: 'Every way of folding' }],
   listSizes: [{ name: 'sizes', summary: 'The published sizes', show: 'excerpt' }],
   explainProblem: [

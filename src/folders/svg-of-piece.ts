@@ -10,20 +10,18 @@ import { foldOrRefuse } from './fold-or-refuse.ts';
 import { noFonts } from './fonts-for.ts';
 
 /**
- * The layered SVG of a piece that goes with a folder's knockouts, such as `inlay-1`, in the spec's own convention.
+ * The layered SVG of a piece that is cut from another paper, in the spec's convention.
+ * @param name as a plan lists it under `knockouts.pieces`
  * @param fonts from `fontsFor`, where the spec has lettering
  * @throws CannotBeFolded
  * @throws HttpProblem with 404 for a piece that the folder does not have
  */
-export function svgOfPiece(spec: FolderSpec, piece: string, fonts: FontShelf = noFonts): string {
+export function svgOfPiece(spec: FolderSpec, name: string, fonts: FontShelf = noFonts): string {
   const folded = cutOrRefuse(foldOrRefuse(spec, fonts));
-  const drawing = drawPiece(folded, piece);
+  const drawing = drawPiece(folded, name);
   if (drawing) return writeSvg(applyConvention(drawing, spec.convention));
-  const names = piecesOf(folded).map(({ name }) => name);
-  const message = `this folder has no piece called ${JSON.stringify(piece)}`;
-  const remedy =
-    names.length === 0
-      ? 'ask a knockout for an inlay with its member "inlay"'
-      : `use ${names.map((name) => JSON.stringify(name)).join(' or ')}`;
+  const names = piecesOf(folded).map((piece) => piece.name);
+  const message = `there is no piece ${JSON.stringify(name)}`;
+  const remedy = names.length === 0 ? 'no knockout has an inlay' : `use one of: ${names.join(', ')}`;
   throw new HttpProblem(404, message, [{ path: '/piece', message, remedy }]);
 }

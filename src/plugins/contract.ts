@@ -35,6 +35,10 @@ Lengths carry their unit, as in \`"130 mm"\` or \`"5 1/8 in"\`. Errors are RFC 9
 
 const tags = [
   { name: 'folders', description: 'One folder: its plan and its drawing.' },
+  {
+    name: 'sets',
+    description: 'Folders with all that goes with them, for a number of people: sheets, shopping, cost.',
+  },
   { name: 'calibration', description: 'What a fold takes from a panel: a strip to fold and measure.' },
   { name: 'catalogue', description: 'What can be asked for: published sizes, and the ways of folding.' },
   { name: 'kept', description: 'What you keep by name: conventions, cutters, papers and designs.' },

@@ -4,6 +4,7 @@ import { rules, sizeKeys } from '../../shared/nesting/fill-by-order.ts';
 import { jobsOf } from '../../shared/nesting/job.ts';
 import { nest, runToEnd } from '../../shared/nesting/nest.ts';
 import { type NestInput, nestSpec } from '../../shared/nesting/nest-spec.ts';
+import { sheetsOf } from '../../shared/nesting/plan.ts';
 import { randomFrom } from '../../shared/nesting/random.ts';
 
 export interface Growth {
@@ -42,24 +43,29 @@ export const growthOf = {
     if (job === undefined) throw new Error('no job');
     const counts = job.boxes.map(({ count }) => count);
     const way = { by: 'order', key: sizeKeys.area, rule: rules.shortSide } as const;
-    return construct(job, counts, job.stock, way, 'largest').plan.patterns.reduce(
-      (sum, { times }) => sum + times,
-      0,
-    );
+    return () => sheetsOf(construct(job, counts, job.stock, way, 'largest').plan);
   },
-  'whole search, all sizes different': (pieces: number) => runToEnd(nest(manyPieces(pieces, pieces))).sheets,
-  'whole search, ten sizes': (pieces: number) => runToEnd(nest(manyPieces(pieces, 10))).sheets,
+  'whole search, all sizes different': (pieces: number) => {
+    const spec = manyPieces(pieces, pieces);
+    return () => runToEnd(nest(spec)).sheets;
+  },
+  'whole search, ten sizes': (pieces: number) => {
+    const spec = manyPieces(pieces, 10);
+    return () => runToEnd(nest(spec)).sheets;
+  },
 } as const;
 
-export function measureGrowth(run: (pieces: number) => number, rounds: number): readonly Growth[] {
-  run(100); // compiled before it is measured
+export function measureGrowth(prepare: (pieces: number) => () => number, rounds: number): readonly Growth[] {
+  const warm = prepare(1000);
+  for (let round = 0; round < rounds; round++) warm(); // compiled before it is measured
   const rows: Growth[] = [];
   for (const pieces of sizes) {
+    const run = prepare(pieces);
     let [ms, sheets] = [Number.POSITIVE_INFINITY, 0];
     // short runs are measured more often, since chance weighs more in them
     for (let round = 0; round < rounds * Math.max(1, 1000 / pieces); round++) {
       const started = performance.now();
-      sheets = run(pieces);
+      sheets = run();
       ms = Math.min(ms, performance.now() - started);
     }
     const before = rows.at(-1);

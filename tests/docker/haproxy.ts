@@ -76,10 +76,8 @@ export async function startProxy(
       HEMFOLD_TWO: new URL(two).host,
     },
   });
-  await expect
-    .poll(() =>
-      fetch(`http://127.0.0.1:${http}/`, { redirect: 'manual' }).then(({ status }) => status, String),
-    )
-    .toBe(308);
+  const answer = () =>
+    fetch(`http://127.0.0.1:${http}/`, { redirect: 'manual' }).then(({ status }) => status, String);
+  await expect.poll(answer, { timeout: 30_000 }).toBe(308);
   return { ...run, http: `http://127.0.0.1:${http}`, https: `https://localhost:${https}` };
 }

@@ -82,7 +82,9 @@ describe.skipIf((haproxy === undefined || server === undefined) && !toolsRequire
       };
       const me = await get('/v1/me', { headers: spoofed });
       expect([me.status, me.body]).toEqual([200, expect.stringContaining('Tilda')]);
-      await expect.poll(() => logOf(one, two)).toMatch(/"url":"\/v1\/me","ip":"127\.0\.0\.1"/);
+      await expect
+        .poll(() => logOf(one, two), { timeout: 10_000 })
+        .toMatch(/"url":"\/v1\/me","ip":"127\.0\.0\.1"/);
       expect(logOf(one, two)).not.toContain('203.0.113.9');
 
       const metrics = ['/metrics', '/metrics/', '/METRICS', '//metrics', '/%6Detrics', '/metrics?a=1'];
@@ -123,7 +125,7 @@ describe.skipIf((haproxy === undefined || server === undefined) && !toolsRequire
       expect([stopped.status, JSON.parse(stopped.body)]).toMatchObject([413, { status: 413 }]);
 
       await get('/v1/shared/swordfish?tide=seahorse');
-      await expect.poll(proxy.output).toMatch(/GET 404/);
+      await expect.poll(proxy.output, { timeout: 10_000 }).toMatch(/GET 404/);
       expect(logOf(proxy)).not.toMatch(/swordfish|seahorse|hemfold_/);
       expect(logOf(one, two)).not.toMatch(/swordfish/);
       expect(ca).toContain('BEGIN CERTIFICATE');

@@ -8,8 +8,10 @@ import { foldOfFolder } from '../../src/folders/fold-of-folder.ts';
 import { foldOrRefuse } from '../../src/folders/fold-or-refuse.ts';
 import { fontsFor } from '../../src/folders/fonts-for.ts';
 import { planFolder } from '../../src/folders/plan-folder.ts';
+import { svgOfPiece } from '../../src/folders/svg-of-piece.ts';
 import { CannotBeFolded, type Refusal } from '../../src/problem/cannot-be-folded.ts';
 import { areaOfPolygon, drawCutOut, polygonsOf } from '../support/cut-out.ts';
+import { readSvg } from '../support/read-svg.ts';
 import { solved } from '../support/solved.ts';
 
 const sleeve = {
@@ -176,6 +178,19 @@ describe('inlays and frames', () => {
       expect(width.mm).toBeCloseTo(30, 1);
       expect(height.mm).toBeCloseTo(30, 1);
     }
+  });
+
+  it('are drawn in the spec’s convention by their names, and others are 404', () => {
+    const read = solved.spec(
+      spec([window('back'), inlaid], { convention: { layers: { cut: { colour: '#000000' } } } }),
+    );
+    const frame = readSvg(svgOfPiece(read, 'frame-2'));
+    expect(frame.title).toBe('Frame around the circle no. 2, 30 mm by 30 mm');
+    // the ring between circles of 22 mm and 30 mm
+    expect(frame.groups.find(({ id }) => id === 'cut')?.paths).toHaveLength(1);
+    expect(frame.groups.find(({ id }) => id === 'knockout')?.paths).toHaveLength(1);
+    expect(frame.groups.find(({ id }) => id === 'cut')?.attributes.stroke).toBe('#000000');
+    expect(() => svgOfPiece(read, 'inlay-1')).toThrow(expect.objectContaining({ statusCode: 404 }));
   });
 
   it('that are raised on a pocket make the spine wider by what closing leaves of them', () => {

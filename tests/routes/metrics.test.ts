@@ -5,6 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { firstSpec } from '../../src/cli/first-spec.ts';
 import { hemfoldVersion } from '../../src/version.ts';
 import { build } from '../src/build.ts';
+import { expectProblem } from '../src/expect-problem.ts';
+import { buildGroup } from '../src/group.ts';
 import { readMetrics, type Sample } from '../src/metrics/read-metrics.ts';
 import { tempFolder } from '../src/temp-folder.ts';
 
@@ -90,6 +92,18 @@ describe('GET /metrics', () => {
     const samples = await scrape(app);
     expect(samples.filter(({ name }) => name === requestCount)).toEqual([]);
   });
+});
+
+test('in a group /metrics needs a member who may read; /health and /health/live need nobody', async () => {
+  const { ask, member, keeper } = await buildGroup();
+  expectProblem(await ask('GET', '/metrics'), 401);
+  expectProblem(await ask('HEAD', '/metrics'), 401);
+  const meter = await member('Meter', { scopes: ['read'] });
+  const reply = await meter.ask('GET', '/metrics');
+  expect(reply.statusCode).toBe(200);
+  for (const { name, token } of [meter, keeper])
+    for (const word of [name, token.id, token.text]) expect(reply.body).not.toContain(word);
+  for (const url of ['/health', '/health/live']) expect((await ask('GET', url)).statusCode).toBe(200);
 });
 
 test('10,000 different URLs, methods and bodies make no new series', { timeout: 240_000 }, async () => {

@@ -178,6 +178,49 @@ describe('the sheets of a set', () => {
     expect(line?.map(({ x }) => x).toSorted((one, other) => one - other)).toEqual([0, 60]);
   });
 
+  test('hold the inlay of a knockout, cut from its own paper, with room for the kerf', async () => {
+    const shape = {
+      kind: 'figure',
+      on: { place: 'front' },
+      figure: { shape: 'circle', diameter: 40 },
+      inlay: { margin: 6 },
+    };
+    const make = {
+      style: 'card-base',
+      units: 'mm',
+      dimensions: { panel: { width: 90, height: 120 } },
+      knockouts: [shape],
+    };
+    const body = {
+      units: 'mm',
+      kits: 1,
+      spoilage: 0,
+      cutter: { width: 300, height: 300, kerf: 0.2 },
+      papers: [{ size: 'iso-a4' }, { width: 60, height: 60 }],
+      pieces: [
+        { name: 'card', make },
+        { name: 'window', paper: 1, inlay: { of: 'card', name: 'inlay-1' } },
+      ],
+    };
+    const files = filesOf(sheetsOf(await planned(body)));
+    const cutIn = (file: string, id: string) =>
+      pathsIn(
+        readSvg(files.get(file) ?? '').groups.find((group) => group.id === id) ?? expect.fail(`no ${id}`),
+      );
+    const [opening] = cutIn('sheet-01.svg', 'knockout');
+    const [inlay] = cutIn('sheet-02.svg', 'cut');
+    const across = (path: typeof opening) => {
+      const xs = piecesOf(path ? [path] : []).flatMap((piece) => [
+        piece[0].x,
+        piece[piece.length - 1]?.x ?? 0,
+      ]);
+      return Math.max(...xs) - Math.min(...xs);
+    };
+    // an opening is drawn smaller by the kerf, a piece larger
+    expect(across(opening)).toBeCloseTo(40 - 0.2, 1);
+    expect(across(inlay)).toBeCloseTo(40 + 2 * 6 + 0.2, 1);
+  });
+
   test.each([
     ['mirrored', { sheetLies: 'outside-up' }],
     ['in inches, perforated', { rootUnit: 'in', userUnit: '1/96 in', score: { as: 'perforation' } }],

@@ -11,8 +11,8 @@ const neverAnswered: Readonly<Record<string, readonly string[]>> = {
 const foldsSpecs = ({ operation }: Place): boolean =>
   JSON.stringify(operation.requestBody ?? null).includes('"#/components/schemas/FolderSpecInput"');
 
-/** Operations whose replies are other numbers every time. */
-const neverShown: readonly string[] = ['getMetrics'];
+/** Operations whose replies are other numbers every time, or are no text. */
+const neverShown: readonly string[] = ['getMetrics', 'drawSetSheets'];
 
 function neededReplies(place: Place): readonly string[] {
   const never = neverAnswered[place.operation.operationId ?? ''] ?? [];

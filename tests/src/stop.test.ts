@@ -41,7 +41,7 @@ const refusing = ({ url }: Served) =>
     )
     .toBe('refuses');
 
-describe('SIGTERM', () => {
+describe('SIGTERM', { timeout: 120_000 }, () => {
   test('lets a request in hand be finished and answered', async () => {
     const service = await serve({ DATA_DIR: await tempFolder() });
     const request = slowRequest(service.url, JSON.stringify(firstSpec));

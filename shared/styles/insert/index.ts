@@ -3,7 +3,7 @@ import { inch, mm } from '../../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.ts';
 import { givenBounds, givenIn } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
-import { panelOf, programOn, rectangle } from '../common/blank.ts';
+import { panelOfPieces, programOn, rectangle } from '../common/blank.ts';
 import { cardBounds } from '../common/card-size.ts';
 import { at } from '../common/dimension.ts';
 import { about, roomOf } from '../common/wishes.ts';
@@ -63,13 +63,15 @@ function program({ tab = usualTab }: InsertSpec, d: Dimensions): FoldProgram {
   const left = Math.round(step * (width - across));
   return programOn(
     [
-      panelOf('tab', [
-        [left, up],
-        [left + practice.taper, 0],
-        [left + across - practice.taper, 0],
-        [left + across, up],
+      panelOfPieces('divider', [
+        [
+          [left, up],
+          [left + practice.taper, 0],
+          [left + across - practice.taper, 0],
+          [left + across, up],
+        ],
+        rectangle(0, up, width, up + height),
       ]),
-      panelOf('divider', rectangle(0, up, width, up + height)),
     ],
     [],
   );

@@ -46,8 +46,8 @@ export interface OpenSheet {
     readonly width: number;
     readonly height: number;
   }[];
-  /** The print's up on the sheet. */
-  readonly up: { readonly x: number; readonly y: number };
+  /** Where the up of each face's print points. */
+  readonly ups: Readonly<Record<'outside' | 'inside', { readonly x: number; readonly y: number }>>;
 }
 
 /** Where the print of a paper with an up and a down does not point up. */

@@ -2,11 +2,11 @@ import { drawFolder } from '../../../shared/drawing/draw-folder.ts';
 import type { Score } from '../../../shared/drawing/drawing.ts';
 import { contourData } from '../../../shared/drawing/path-data.ts';
 import type { Placement } from '../../../shared/drawing/placement.ts';
-import { printUp } from '../../../shared/folding/appearance.ts';
 import type { Folded } from '../../../shared/folding/proof-of.ts';
 import type { Contour } from '../../../shared/geometry/contour.ts';
 import { inMm } from '../../../shared/lengths/show-length.ts';
 import { labelOf, namesIn } from '../../../shared/views/part-names.ts';
+import { printUps } from '../../../shared/views/sheet-prints.ts';
 import type { OpenSheet, Stroke } from './answer.ts';
 
 /** The sheet as it lies before anything is cut, inside face up, with all that is scored and cut. */
@@ -43,7 +43,7 @@ export function openSheetOf(folded: Folded): OpenSheet {
       width: inMm(right - left),
       height: inMm(bottom - top),
     })),
-    up: printUp(plan),
+    ups: printUps(plan),
   };
 }
 

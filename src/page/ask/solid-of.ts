@@ -2,9 +2,8 @@ import { closedAngleOf, type Edge } from '../../../shared/creases/crease-pattern
 import type { FoldProgram } from '../../../shared/creases/fold-program.ts';
 import { stillFace } from '../../../shared/fold-format/still-face.ts';
 import { facesAcross } from '../../../shared/folding/faces-across.ts';
-import type { FlatForm } from '../../../shared/folding/fold-in-steps.ts';
+import { type FlatFace, flatFaces } from '../../../shared/folding/flat-faces.ts';
 import type { Folded } from '../../../shared/folding/proof-of.ts';
-import { turnsOver } from '../../../shared/geometry/plane.ts';
 import { inMm } from '../../../shared/lengths/show-length.ts';
 import type { Hinge, Solid } from './solid.ts';
 
@@ -23,7 +22,7 @@ export function solidOf({ plan, pattern, program, proof }: Folded): Solid {
     caliper: inMm(plan.arrangement.sheet.paper.caliper),
     vertices: pattern.vertices.map(({ x, y }) => [inMm(x), inMm(y)]),
     faces: pattern.faces.map(({ vertices }) => vertices),
-    lifts: proof.forms.map(liftsIn),
+    lifts: proof.forms.map((form) => liftsOf(flatFaces(pattern, form))),
     hinges,
     root: stillFace(pattern, program, proof.forms),
     steps: program.steps.length,
@@ -46,13 +45,44 @@ function bendsOf(edge: Edge, { steps }: FoldProgram): Pick<Hinge, 'angles' | 'be
   return { angles, between };
 }
 
-/** A face that is turned over lies below its own inside face. */
-function liftsIn({ lies, order }: FlatForm): readonly number[] {
-  const middle = (order.length - 1) / 2;
-  const lifts: number[] = [];
-  for (const [height, face] of order.entries()) {
-    const motion = lies[face];
-    lifts[face] = motion && turnsOver(motion) ? middle - height : height - middle;
+/** Faces that overlap by less than this, in nanometres, only touch. */
+const touch = 1000;
+
+/** Where a convex face reaches along a direction. */
+function reach({ corners }: FlatFace, x: number, y: number): readonly [number, number] {
+  let [least, most] = [Infinity, -Infinity];
+  for (const corner of corners) {
+    const at = corner.x * x + corner.y * y;
+    if (at < least) least = at;
+    if (at > most) most = at;
   }
-  return lifts;
+  return [least, most];
+}
+
+/** Whether no edge of the first face parts it from the other. */
+const noneParts = (one: FlatFace, other: FlatFace): boolean =>
+  one.corners.every((from, index) => {
+    const to = one.corners[(index + 1) % one.corners.length] ?? from;
+    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    const [x, y] = [(from.y - to.y) / length, (to.x - from.x) / length];
+    const [[least, most], [otherLeast, otherMost]] = [reach(one, x, y), reach(other, x, y)];
+    return most - otherLeast > touch && otherMost - least > touch;
+  });
+
+const overlap = (one: FlatFace, other: FlatFace): boolean => noneParts(one, other) && noneParts(other, one);
+
+/**
+ * How many layers lie under each face of a flat form, counted out of its own inside: negative for a face that is
+ * turned over, since its inside is below.
+ */
+function liftsOf(faces: readonly FlatFace[]): readonly number[] {
+  const levels = faces.map(() => 0);
+  const upward = faces.toSorted((one, other) => one.height - other.height);
+  for (const [place, face] of upward.entries()) {
+    for (const below of upward.slice(0, place)) {
+      const level = (levels[below.index] ?? 0) + 1;
+      if (level > (levels[face.index] ?? 0) && overlap(face, below)) levels[face.index] = level;
+    }
+  }
+  return faces.map(({ index, turned }) => (turned ? -1 : 1) * (levels[index] ?? 0));
 }

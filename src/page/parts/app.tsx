@@ -76,7 +76,7 @@ export function App() {
   const stale = folded !== undefined && answer?.state !== 'folded';
   return (
     <>
-      <PaperDefs />
+      <PaperDefs swapped={history.now.swapped} />
       <Header />
       <main>
         <div class="wishes">

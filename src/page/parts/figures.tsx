@@ -2,10 +2,10 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { FoldedAnswer, SightName } from '../ask/answer.ts';
 import { design } from '../state/design.ts';
-import { photoOn, photos } from '../state/photos.ts';
 import { useStore } from '../state/store.ts';
 import { OpenSheetView } from '../views/open-sheet-view.tsx';
 import { SightView } from '../views/sight-view.tsx';
+import { usePrint } from '../views/use-print.ts';
 import { useVoice, type Voice } from '../words/use-voice.ts';
 import { Steps } from './steps.tsx';
 
@@ -63,15 +63,15 @@ export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
   const voice = useVoice();
   const { say, tell } = voice;
   const { history } = useStore(design);
-  const all = useStore(photos);
-  const { spec, swapped } = history.now;
+  const print = usePrint();
+  const { spec } = history.now;
   const sheet = (tallest: number) => (
     <OpenSheetView
       folded={folded}
       voice={voice}
       inches={spec.units === 'in'}
       tallest={tallest}
-      photo={photoOn('inside', swapped, all)}
+      photo={print.photos.inside}
     />
   );
   return (
@@ -86,9 +86,9 @@ export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
           name={name}
           caption={say(`picture.${name}`)}
           voice={voice}
-          large={() => <SightView sight={folded.sights[name]} tell={tell} tallest={alone} />}
+          large={() => <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={alone} />}
         >
-          <SightView sight={folded.sights[name]} tell={tell} tallest={onTable} />
+          <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={onTable} />
         </Print>
       ))}
     </div>

@@ -2,9 +2,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { ask } from '../ask/ask.ts';
 import type { Stage } from '../solid/stage.ts';
 import { design } from '../state/design.ts';
-import { photoOn, photos } from '../state/photos.ts';
 import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
+import { usePrint } from '../views/use-print.ts';
 import { useVoice } from '../words/use-voice.ts';
 
 interface SolidFoldProps {
@@ -29,7 +29,7 @@ export function SolidFold({ at, label, onFail }: SolidFoldProps) {
   const { say } = useVoice();
   const { history, folded } = useStore(design);
   const { swapped } = history.now;
-  const all = useStore(photos);
+  const print = usePrint();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [stage, setStage] = useState<Stage>();
 
@@ -62,12 +62,8 @@ export function SolidFold({ at, label, onFail }: SolidFoldProps) {
 
   useEffect(() => {
     if (!stage || !folded) return;
-    void stage.paper(
-      { outside: photoOn('outside', swapped, all), inside: photoOn('inside', swapped, all) },
-      { sheet: folded.open.sheet, up: folded.open.up, knockouts: folded.open.knockouts },
-      swapped,
-    );
-  }, [stage, folded, swapped, all]);
+    void stage.paper(folded.open, print.photos, swapped);
+  }, [stage, folded, swapped, print]);
 
   useEffect(() => stage?.foldTo(at), [stage, at, folded]);
 

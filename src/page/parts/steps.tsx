@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { design } from '../state/design.ts';
 import { useStore } from '../state/store.ts';
 import { SightView } from '../views/sight-view.tsx';
+import { usePrint } from '../views/use-print.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { SolidFold } from './solid-fold.tsx';
 import { Told } from './told.tsx';
@@ -35,6 +36,7 @@ function usePlay(at: number, count: number, move: (to: number) => void) {
 export function Steps() {
   const { say, tell } = useVoice();
   const { further } = useStore(design);
+  const print = usePrint();
   const [at, setAt] = useState(0);
   const [inSpace, setInSpace] = useState(false);
   const steps = further?.steps ?? [];
@@ -59,7 +61,7 @@ export function Steps() {
           onFail={() => setInSpace(false)}
         />
       ) : (
-        step && <SightView sight={step.sight} tell={tell} tallest={tallest} labelled={false} />
+        step && <SightView sight={step.sight} tell={tell} print={print} tallest={tallest} labelled={false} />
       )}
       <p class="step-words">
         <b>{title}</b> {words ? <Told told={tell(words)} /> : say('steps.start')}
@@ -90,7 +92,6 @@ export function Steps() {
         >
           {say('steps.next')}
         </button>
-        <button type="button" aria-pressed={inSpace} onClick={() => setInSpace(!inSpace)}>
           {say(inSpace ? 'steps.flat' : 'steps.solid')}
         </button>
         {inSpace && (

@@ -8,8 +8,11 @@ import type {
   PagePoint,
   TextMark,
 } from '../../../shared/views/picture.ts';
+import type { OpenSheet } from '../ask/answer.ts';
+import type { Face as FaceOfSheet, Photo } from '../state/photos.ts';
 import type { Told } from '../words/tell.ts';
 import { paintOf } from './paper-defs.tsx';
+import { after, type Matrix, matrixText, photoOnSheet } from './photo-matrix.ts';
 
 /** How marks in millimetres become a picture of pixels. */
 export interface Drawing {
@@ -18,6 +21,13 @@ export interface Drawing {
   readonly tell: (text: string) => Told;
   /** The names of parts are written on them. */
   readonly labelled: boolean;
+  readonly print: Print;
+}
+
+/** What is printed on the sheet. */
+export interface Print {
+  readonly photos: Partial<Record<FaceOfSheet, Photo | undefined>>;
+  readonly open: Pick<OpenSheet, 'sheet' | 'ups'>;
 }
 
 /** Smaller letters than these, in pixels, nobody reads. */
@@ -82,16 +92,50 @@ function Text({ mark, drawing }: { readonly mark: TextMark; readonly drawing: Dr
   );
 }
 
-/** A piece of paper, with what is cut out of it left open. */
-function Face({
-  mark: { outline, left, paper },
-  scale,
-}: {
+/** Where a photo of a face lies in the picture; none where the paper is only a sample. */
+function photoMatrix({ sheet, paper }: FaceMark, { scale, print: { open } }: Drawing): Matrix | undefined {
+  if (!sheet) return undefined;
+  const [corner, right, below] = sheet;
+  const onPage = {
+    a: (right.x - corner.x) * scale,
+    b: (right.y - corner.y) * scale,
+    c: (below.x - corner.x) * scale,
+    d: (below.y - corner.y) * scale,
+    e: corner.x * scale,
+    f: corner.y * scale,
+  };
+  return after(onPage, photoOnSheet(paper, open.sheet, open.ups[paper]));
+}
+
+interface FaceProps {
   readonly mark: FaceMark;
-  readonly scale: number;
-}) {
-  const data = (left ?? [outline]).map((points) => `${polyline(scale, points)} Z`).join(' ');
-  return <path d={data} fill-rule="evenodd" fill={paintOf(paper)} />;
+  readonly drawing: Drawing;
+  readonly id: string;
+}
+
+/** A piece of paper, with what is cut out of it left open. */
+function Face({ mark, drawing, id }: FaceProps) {
+  const { outline, left, paper } = mark;
+  const data = (left ?? [outline]).map((points) => `${polyline(drawing.scale, points)} Z`).join(' ');
+  const photo = drawing.print.photos[paper];
+  const matrix = photo && photoMatrix(mark, drawing);
+  if (!photo || !matrix) return <path d={data} fill-rule="evenodd" fill={paintOf(paper)} />;
+  return (
+    <>
+      <clipPath id={id}>
+        <path d={data} clip-rule="evenodd" />
+      </clipPath>
+      <g clip-path={`url(#${id})`}>
+        <image
+          href={photo.address}
+          width="1"
+          height="1"
+          preserveAspectRatio="none"
+          transform={matrixText(matrix)}
+        />
+      </g>
+    </>
+  );
 }
 
 /** The number of something that the checks found. */
@@ -104,20 +148,25 @@ const Finding = ({ mark, scale }: { readonly mark: FindingMark; readonly scale: 
   </g>
 );
 
+interface MarkProps {
+  readonly mark: Mark;
+  readonly drawing: Drawing;
+  /** Unique on the page. */
+  readonly id: string;
+}
+
 /** One mark as the page draws it. */
-export function MarkView({ mark, drawing }: { readonly mark: Mark; readonly drawing: Drawing }) {
+export function MarkView({ mark, drawing, id }: MarkProps) {
   const { scale } = drawing;
   switch (mark.kind) {
     case 'group':
       return (
         <g>
-          {mark.marks.map((inner, index) => (
-            <MarkView key={index} mark={inner} drawing={drawing} />
-          ))}
+          <Marks marks={mark.marks} drawing={drawing} id={id} />
         </g>
       );
     case 'face':
-      return <Face mark={mark} scale={scale} />;
+      return <Face mark={mark} drawing={drawing} id={id} />;
     case 'finding':
       return <Finding mark={mark} scale={scale} />;
     case 'glue':
@@ -130,3 +179,16 @@ export function MarkView({ mark, drawing }: { readonly mark: Mark; readonly draw
       return <Text mark={mark} drawing={drawing} />;
   }
 }
+
+/** Marks one over the other. */
+export const Marks = ({
+  marks,
+  drawing,
+  id,
+}: Omit<MarkProps, 'mark'> & { readonly marks: readonly Mark[] }) => (
+  <>
+    {marks.map((mark, index) => (
+      <MarkView key={`${id}-${index}`} mark={mark} drawing={drawing} id={`${id}-${index}`} />
+    ))}
+  </>
+);

@@ -138,7 +138,10 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
               height="1"
               preserveAspectRatio="none"
               transform={matrixText(
-                after({ a: scale, b: 0, c: 0, d: scale, e: 0, f: 0 }, photoOnSheet('inside', sheet, open.up)),
+                after(
+                  { a: scale, b: 0, c: 0, d: scale, e: 0, f: 0 },
+                  photoOnSheet('inside', sheet, open.ups.inside),
+                ),
               )}
             />
           )}

@@ -1,12 +1,14 @@
+import { useId } from 'preact/hooks';
 import type { Sight } from '../ask/answer.ts';
 import type { Tell } from '../words/tell.ts';
-import { MarkView } from './marks.tsx';
+import { Marks, type Print } from './marks.tsx';
 import { memo } from './memo.ts';
 import { useWidth } from './use-width.ts';
 
 interface SightProps {
   readonly sight: Sight;
   readonly tell: Tell;
+  readonly print: Print;
   /** The most that it may be high, in pixels. */
   readonly tallest: number;
   readonly labelled?: boolean;
@@ -16,7 +18,14 @@ interface SightProps {
 const rim = 14;
 
 /** One thing seen, as large as its place allows. */
-export const SightView = memo(function SightView({ sight, tell, tallest, labelled = true }: SightProps) {
+export const SightView = memo(function SightView({
+  sight,
+  tell,
+  tallest,
+  print,
+  labelled = true,
+}: SightProps) {
+  const id = useId();
   const { ref, width } = useWidth<HTMLDivElement>();
   const room = width - 2 * rim;
   const scale = Math.min(room / sight.width, tallest / sight.height);
@@ -33,9 +42,7 @@ export const SightView = memo(function SightView({ sight, tell, tallest, labelle
           height={down}
           viewBox={`${sight.left * scale - rim} ${sight.top * scale - rim} ${across} ${down}`}
         >
-          {sight.marks.map((mark, index) => (
-            <MarkView key={index} mark={mark} drawing={{ scale, tell, labelled }} />
-          ))}
+          <Marks marks={sight.marks} drawing={{ scale, tell, labelled, print }} id={id} />
         </svg>
       )}
     </div>

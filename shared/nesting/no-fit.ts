@@ -1,0 +1,50 @@
+import {
+  difference,
+  FillRule,
+  isPositive,
+  minkowskiDiff,
+  type Path64,
+  type Paths64,
+  translatePath,
+  union,
+} from 'clipper2-ts';
+
+/** A position of a piece's top left corner, in steps. */
+export interface Position {
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * Where the corner of a piece may not lie if the other lies at the origin: the no-fit polygon, with its holes filled,
+ * so that no piece is put into a closed hollow of another.
+ * Source: Bennell & Oliveira, "The geometry of nesting problems: a tutorial", Eur. J. Oper. Res. 184 (2008) 397-415
+ * (from memory).
+ */
+export function noFit(other: Path64, piece: Path64): Paths64 {
+  // the difference sweeps one outline along the other: a band, whose outer rim encloses every position with overlap
+  return union(minkowskiDiff(piece, other, true), FillRule.NonZero).filter((path) => isPositive(path));
+}
+
+/** A no-fit polygon where the other piece lies elsewhere. */
+export const movedTo = (paths: Paths64, { x, y }: Position): Paths64 =>
+  paths.map((path) => translatePath(path, x, y));
+
+/**
+ * Corners of the region in which a piece may lie: within a rectangle of positions, outside every no-fit polygon.
+ * @param across the largest x; 0 where the piece is as wide as the sheet
+ */
+export function freePositions(across: number, along: number, forbidden: Paths64): readonly Position[] {
+  if (across < 0 || along < 0) return [];
+  // at least a step wide, since an area is needed to cut from; what lies beyond is put back, within the safety
+  const [right, bottom] = [Math.max(1, across), Math.max(1, along)];
+  const whole: Path64 = [
+    { x: 0, y: 0 },
+    { x: right, y: 0 },
+    { x: right, y: bottom },
+    { x: 0, y: bottom },
+  ];
+  return difference([whole], forbidden, FillRule.NonZero)
+    .flat()
+    .map(({ x, y }) => ({ x: Math.min(x, across), y: Math.min(y, along) }));
+}

@@ -1,1 +1,0 @@
-export { leavesOf } from '../folding/leaves.ts';
