@@ -75,15 +75,17 @@ const longestStopMs = 10_000;
 /** How often to look whether the npm that started this service is still there. */
 const parentCheckMs = 500;
 
+/** Who started this process; read before the service says that it runs, since from then on that one may go. */
+const parentAtStart = process.ppid;
+
 /**
  * npm starts scripts through a shell, which does not pass on the signal that ends npm. So a service started by npm
  * stops once its parent is gone, rather than keep the port.
  */
 function onOrphaned(stop: () => void): void {
   if (process.env.npm_lifecycle_event === undefined) return;
-  const parent = process.ppid;
   const timer = setInterval(() => {
-    if (process.ppid === parent) return;
+    if (process.ppid === parentAtStart) return;
     clearInterval(timer);
     stop();
   }, parentCheckMs);

@@ -30,6 +30,7 @@ export function joinedPieces(panels: readonly Panel[]): Piece[] {
     corners,
     creases: edgesOf(corners).map(([key]): Crease => (uses.get(key) === 2 ? flat : border)),
     lies: identity,
+    movedAt: -1,
   }));
 }
 
@@ -62,8 +63,8 @@ export function creasedWhereParted(pieces: readonly Piece[], step: FoldStep, ind
       const [key, ends] = edges[at] ?? [];
       if (crease.letter !== 'F' || key === undefined || !ends) return crease;
       const [one, other] = sides.get(key) ?? [];
-      if (!one || !other || one.moved === other.moved) return crease;
-      const still = one.moved ? other : one;
+      if (!one || !other || (one.movedAt === index) === (other.movedAt === index)) return crease;
+      const still = one.movedAt === index ? other : one;
       if (!ends.every((end) => isOnLine(step, still.lies, end)))
         throw new Error(`“${step.name}” would tear the sheet between ${one.panel} and ${other.panel}`);
       return creaseOf(step, index, still.lies);

@@ -29,9 +29,9 @@ export interface Piece {
   readonly creases: readonly Crease[];
   readonly lies: Isometry;
   /** The panel that it is part of, where that is known before it is cut up. */
-  readonly panel?: string;
-  /** The last fold moved it. */
-  readonly moved?: boolean;
+  readonly panel: string | undefined;
+  /** Index of the last fold that moved it; -1 before any does. */
+  readonly movedAt: number;
 }
 
 /** Nearer to a fold line than this, in nanometres, is on it. */
@@ -49,23 +49,23 @@ export const isOnLine = ({ line }: FoldStep, lies: Isometry, point: Point): bool
 
 /** What a fold makes of a piece: itself, as it lay or moved, or its two halves. */
 export function foldPiece(piece: Piece, step: FoldStep, index: number): Piece[] {
-  const still = piece.moved ? { ...piece, moved: false } : piece;
-  if (step.only && !step.only.includes(piece.panel ?? '')) return [still];
+  const { corners, creases, panel, movedAt } = piece;
+  if (step.only && !step.only.includes(panel ?? '')) return [piece];
   const back = inverse(piece.lies);
   const line: Line = { from: move(back, step.line.from), to: move(back, step.line.to) };
   const sign = Math.sign(distanceFrom(line, move(back, step.moving)));
-  const sides = piece.corners.map((corner) => {
+  const sides = corners.map((corner) => {
     const distance = sign * distanceFrom(line, corner);
     return Math.abs(distance) < ON_LINE ? 0 : Math.sign(distance);
   });
-  if (!sides.includes(1)) return [still];
+  if (!sides.includes(1)) return [piece];
   const lies = step.angle === 180 ? compose(reflection(step.line), piece.lies) : piece.lies;
-  const moved = { ...piece, lies, moved: true };
-  if (!sides.includes(-1)) return [moved];
+  if (!sides.includes(-1)) return [{ corners, creases, lies, panel, movedAt: index }];
   const crease = creaseOf(step, index, piece.lies);
+  const [rest, turned] = [half(piece, sides, -1, line, crease), half(piece, sides, 1, line, crease)];
   return [
-    { ...still, ...half(piece, sides, -1, line, crease) },
-    { ...moved, ...half(piece, sides, 1, line, crease) },
+    { corners: rest.corners, creases: rest.creases, lies: piece.lies, panel, movedAt },
+    { corners: turned.corners, creases: turned.creases, lies, panel, movedAt: index },
   ];
 }
 

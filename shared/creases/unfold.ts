@@ -16,7 +16,15 @@ export function unfold(program: FoldProgram): CreasePattern {
   const inPieces = isInPieces(panels);
   let pieces: Piece[] = inPieces
     ? joinedPieces(panels)
-    : [{ corners: outline, creases: outline.map(() => border), lies: identity }];
+    : [
+        {
+          corners: outline,
+          creases: outline.map(() => border),
+          lies: identity,
+          panel: undefined,
+          movedAt: -1,
+        },
+      ];
   for (const [index, step] of program.steps.entries()) {
     if (step.kind !== 'fold') continue;
     pieces = pieces.flatMap((piece) => foldPiece(piece, step, index));

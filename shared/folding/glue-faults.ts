@@ -10,7 +10,7 @@ import type { Joint } from './joints.ts';
 import { type Plates, platesOf } from './plates.ts';
 import { closedSidesOf, isLevel, type PocketPlace } from './pocket-place.ts';
 import { mouthOf } from './pockets.ts';
-import { carry, type Motion } from './space.ts';
+import { carry, type Motion, still } from './space.ts';
 import { isClear, type Placed, placed } from './strips.ts';
 
 /** A folded sheet as the check of its glue needs it. */
@@ -22,8 +22,9 @@ export interface Gluable {
   /** Of the last form, and the joints between them. */
   readonly faces: readonly FlatFace[];
   readonly joints: readonly Joint[];
-  /** Where each face stands when the piece is set up. */
+  /** Where each face stands when the piece is set up, and which of them stay in one plane. */
   readonly motions: readonly Motion[];
+  readonly leaves: readonly number[];
 }
 
 /** What is held together by the glue, and what is wrong with it. */
@@ -114,26 +115,30 @@ function bondOf(
 }
 
 /** The first thing that is wrong with what a strip holds. */
-function faultOf(
-  { strip, owner, other, box }: Bond,
-  { mouths, joints, motions }: Layers,
-): string | undefined {
-  const off = Math.max(
-    ...box.corners.map((corner) => {
-      const [one, two] = [owner, other].map(({ index, lies }) => {
-        const motion = motions[index];
-        return motion && carry(motion, { ...move(inverse(lies), corner), z: 0 });
-      });
-      return one && two ? Math.hypot(one.x - two.x, one.y - two.y, one.z - two.z) : 0;
-    }),
-  );
-  if (off > SET_UP) return `it does not stay on ${strip.to} when the piece is set up`;
+function faultOf(bond: Bond, { mouths, joints, motions, leaves }: Layers): string | undefined {
+  const { strip, owner, other, box } = bond;
+  if (leaves[owner.index] !== leaves[other.index] && apartSetUp(bond, motions) > SET_UP)
+    return `it does not stay on ${strip.to} when the piece is set up`;
   for (const pocket of mouths) {
     if (shuts(pocket, strip, box)) return `it glues the ${pocket.name} shut`;
     if (isNearMouth(pocket, box) && !isFoldedAt(pocket, owner, other, joints))
       return `it comes too near to the mouth of the ${pocket.name}`;
   }
   return undefined;
+}
+
+/** How far two glued layers stand apart when the piece is set up, in nanometres. */
+function apartSetUp({ owner, other, box }: Bond, motions: readonly Motion[]): number {
+  const [here, there] = [owner, other].map(({ index, lies }) => {
+    const [motion, back] = [motions[index] ?? still, inverse(lies)];
+    return box.corners.map((corner) => carry(motion, { ...move(back, corner), z: 0 }));
+  });
+  return Math.max(
+    ...box.corners.map((_, index) => {
+      const [one, two] = [here?.[index], there?.[index]];
+      return one && two ? Math.hypot(one.x - two.x, one.y - two.y, one.z - two.z) : 0;
+    }),
+  );
 }
 
 /** Two glued layers may stand this far apart, in nanometres, when the piece is set up: rounding. */

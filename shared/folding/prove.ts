@@ -109,6 +109,7 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     faces,
     joints,
     motions,
+    leaves,
   });
   const { bonds } = gluing;
   const pockets = promised.pockets.map((place) =>

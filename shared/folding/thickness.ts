@@ -38,53 +38,68 @@ export interface LeafLayers {
   readonly most: number;
 }
 
+/** A fold at which a leaf is set up, where it lies in the flat form: upright or level, at a place, from and to. */
+interface Bend {
+  readonly upright: boolean;
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** Counts the layers of every leaf, by its number. */
 export function layersOfLeaves(
   leaves: readonly number[],
   spots: readonly Spot[],
   joints: readonly Joint[],
 ): ReadonlyMap<number, LeafLayers> {
-  const bends = joints.filter(({ edge }) => closedAngleOf(edge) % 180 !== 0);
+  const bends = bendsOf(leaves, joints);
   const found = new Map<number, { beside: number; most: number }>();
   for (const spot of spots) {
-    const counts = new Map<number, number>();
-    for (const { index } of spot.stack) {
-      const leaf = leaves[index] ?? -1;
-      counts.set(leaf, (counts.get(leaf) ?? 0) + 1);
-    }
-    for (const [leaf, count] of counts) {
+    const { stack } = spot;
+    const there = stack.map(({ index }) => leaves[index] ?? -1);
+    for (const [place, leaf] of there.entries()) {
+      // each leaf once
+      if (there.indexOf(leaf) !== place) continue;
+      let count = 0;
+      for (const other of there) if (other === leaf) count++;
       const known = found.get(leaf) ?? { beside: 0, most: 0 };
       found.set(leaf, known);
-      known.most = Math.max(known.most, count);
-      if (count > known.beside && bends.some((joint) => isBeside(spot, joint, leaf, leaves)))
-        known.beside = count;
+      if (count > known.most) known.most = count;
+      if (count > known.beside && bends.get(leaf)?.some((bend) => isBeside(spot, bend))) known.beside = count;
     }
   }
   return found;
 }
 
-/** Whether a cell ends at a fold of one of the leaf's faces. */
-function isBeside(
-  spot: Spot,
-  { from, to, one, other }: Joint,
-  leaf: number,
-  leaves: readonly number[],
-): boolean {
-  if (leaves[one.index] !== leaf && leaves[other.index] !== leaf) return false;
-  const near = (p: number, q: number) => Math.abs(p - q) <= TOUCH;
-  if (near(from.x, to.x))
-    return (
-      (near(spot.left, from.x) || near(spot.right, from.x)) &&
-      spot.y > Math.min(from.y, to.y) &&
-      spot.y < Math.max(from.y, to.y)
-    );
-  return (
-    near(from.y, to.y) &&
-    (near(spot.top, from.y) || near(spot.bottom, from.y)) &&
-    spot.x > Math.min(from.x, to.x) &&
-    spot.x < Math.max(from.x, to.x)
-  );
+/** The folds at which each leaf is set up, each line once. */
+function bendsOf(leaves: readonly number[], joints: readonly Joint[]): ReadonlyMap<number, readonly Bend[]> {
+  const found = new Map<number, Bend[]>();
+  for (const { edge, from, to, one, other } of joints) {
+    if (closedAngleOf(edge) % 180 === 0) continue;
+    const upright = near(from.x, to.x);
+    if (!upright && !near(from.y, to.y)) continue;
+    const [p, q] = upright ? [from.y, to.y] : [from.x, to.x];
+    const bend = { upright, at: upright ? from.x : from.y, from: Math.min(p, q), to: Math.max(p, q) };
+    for (const leaf of new Set([leaves[one.index] ?? -1, leaves[other.index] ?? -1])) {
+      const known = found.get(leaf) ?? [];
+      found.set(leaf, known);
+      const same = known.some(
+        (each) =>
+          each.upright === upright && each.at === bend.at && each.from === bend.from && each.to === bend.to,
+      );
+      if (!same) known.push(bend);
+    }
+  }
+  return found;
 }
+
+const near = (one: number, other: number): boolean => Math.abs(one - other) <= TOUCH;
+
+/** Whether a cell ends at a fold. */
+const isBeside = (spot: Spot, { upright, at, from, to }: Bend): boolean =>
+  upright
+    ? (near(spot.left, at) || near(spot.right, at)) && spot.y > from && spot.y < to
+    : (near(spot.top, at) || near(spot.bottom, at)) && spot.x > from && spot.x < to;
 
 /** The layers of a whole finished piece, looking square through the leaf of its face. */
 export function closedLayers(

@@ -88,7 +88,7 @@ export function queueOf(
 }
 
 /** After so many boxes in a row that do not fit, those too large for every free space are skipped. */
-const patience = 12;
+const patience = 24;
 
 /**
  * Fills one sheet: takes boxes in order, each as often as it fits, and puts each where the rule says. Its cost does not

@@ -4,30 +4,52 @@ import { LONGEST, mm } from '../lengths/nanometres.ts';
 const side = z.int().min(1).max(LONGEST);
 const face = z.enum(['A', 'B']);
 
+interface Box {
+  readonly width: number;
+  readonly height: number;
+  readonly outline?: readonly { readonly x: number; readonly y: number }[] | undefined;
+}
+
+function fillsItsBox({ width, height, outline }: Box): boolean {
+  if (outline === undefined) return true;
+  const [across, along] = [outline.map(({ x }) => x), outline.map(({ y }) => y)];
+  return (
+    Math.min(...across) === 0 &&
+    Math.min(...along) === 0 &&
+    Math.max(...across) === width &&
+    Math.max(...along) === height
+  );
+}
+
 /** Everything below is in whole nanometres, x right, y down, from the top left corner. */
-const piece = z.strictObject({
-  name: z.string().min(1).max(80),
-  width: side,
-  height: side,
-  count: z.int().min(1).max(10_000),
-  turns: z.enum(['none', 'half', 'quarter']).default('quarter').meta({
-    description:
-      'How it may be turned on the sheet: not at all where a print has an up, by halves where only the grain counts, by quarters otherwise.',
-  }),
-  paper: z.string().min(1).max(80).meta({ description: 'Lies only on sheets of this paper.' }),
-  face: face.optional().meta({
-    description: 'The face of the sheet that must lie up while it is cut. Default: either.',
-  }),
-  outline: z
-    .array(z.strictObject({ x: z.int().min(0), y: z.int().min(0) }))
-    .min(3)
-    .max(1000)
-    .optional()
-    .meta({
+const piece = z
+  .strictObject({
+    name: z.string().min(1).max(80),
+    width: side,
+    height: side,
+    count: z.int().min(1).max(10_000),
+    turns: z.enum(['none', 'half', 'quarter']).default('quarter').meta({
       description:
-        'Corners of a closed outline that does not cross itself and that touches all four sides of width × height. Default: the rectangle.',
+        'How it may be turned on the sheet: not at all where a print has an up, by halves where only the grain counts, by quarters otherwise.',
     }),
-});
+    paper: z.string().min(1).max(80).meta({ description: 'Lies only on sheets of this paper.' }),
+    face: face.optional().meta({
+      description: 'The face of the sheet that must lie up while it is cut. Default: either.',
+    }),
+    outline: z
+      .array(z.strictObject({ x: z.int().min(0), y: z.int().min(0) }))
+      .min(3)
+      .max(1000)
+      .optional()
+      .meta({
+        description:
+          'Corners of a closed outline that does not cross itself and that touches all four sides of width × height. Default: the rectangle.',
+      }),
+  })
+  .refine(fillsItsBox, {
+    path: ['outline'],
+    error: 'the outline must touch all four sides of width by height, and lie within',
+  });
 
 const sheet = z.strictObject({
   paper: z.string().min(1).max(80),

@@ -48,10 +48,7 @@ export interface Unplaced {
   readonly reason: 'too large for every sheet' | 'no sheet left';
 }
 
-/**
- * Why the search ended: the number of sheets is proved to be the least; the bound of evaluations was reached; nothing was
- * left to try; or it was told to stop.
- */
+/** Why the search ended: the number of sheets is proved to be the least, its evaluations were spent, or it was told to. */
 export type StopReason = 'proved' | 'evaluations' | 'time limit' | 'cancelled';
 
 export interface Nesting {
@@ -59,7 +56,7 @@ export interface Nesting {
   readonly unplaced: readonly Unplaced[];
   readonly offcuts: readonly Offcut[];
   readonly sheets: number;
-  /** No plan that places as much uses fewer sheets. */
+  /** No plan that places every piece which fits on some sheet uses fewer sheets. */
   readonly bound: number;
   /** `sheets` less `bound`. */
   readonly gap: number;

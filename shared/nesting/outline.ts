@@ -74,7 +74,7 @@ export function keepOut(outline: readonly Corner[], gap: Nm): Path64 {
 }
 
 /** Of several paths the one around the most. */
-export function outermost(paths: Paths64): Path64 {
+function outermost(paths: Paths64): Path64 {
   let best: Path64 = [];
   let most = -1;
   for (const path of paths) {

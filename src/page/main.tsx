@@ -10,6 +10,7 @@ import './style/cards.css';
 import './style/fields.css';
 import './style/outcome.css';
 import './style/pictures.css';
+import './style/cutouts.css';
 import './style/folding.css';
 import './style/lists.css';
 import './style/status.css';

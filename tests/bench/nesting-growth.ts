@@ -57,13 +57,13 @@ export const growthOf = {
 
 export function measureGrowth(prepare: (pieces: number) => () => number, rounds: number): readonly Growth[] {
   const warm = prepare(1000);
-  for (let round = 0; round < rounds; round++) warm(); // compiled before it is measured
+  for (let round = 0; round < 5 * rounds; round++) warm(); // compiled before it is measured
   const rows: Growth[] = [];
   for (const pieces of sizes) {
     const run = prepare(pieces);
     let [ms, sheets] = [Number.POSITIVE_INFINITY, 0];
     // short runs are measured more often, since chance weighs more in them
-    for (let round = 0; round < rounds * Math.max(1, 1000 / pieces); round++) {
+    for (let round = 0; round < rounds * Math.max(2, 1000 / pieces); round++) {
       const started = performance.now();
       sheets = run();
       ms = Math.min(ms, performance.now() - started);

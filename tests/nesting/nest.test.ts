@@ -16,7 +16,7 @@ describe('every nesting', () => {
       fc.property(nestInputs, (spec) => {
         expect(nestingFaults(spec, nested(spec))).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -81,7 +81,7 @@ describe('every nesting', () => {
 
 describe('kits', () => {
   test.each(Array.from({ length: 12 }, (_, number) => number))('number %i keeps its promises', (number) => {
-    const spec = { ...kitNumber(number), evaluations: 600 };
+    const spec = { ...kitNumber(number), evaluations: 300 };
     expect(nestingFaults(spec, nested(spec))).toEqual([]);
   });
 

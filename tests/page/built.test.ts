@@ -116,6 +116,9 @@ describe('the service', () => {
       expect(plain.headers.etag).toMatch(/^"[^"]+"$/u);
       expect(plain.rawPayload.equals(readFileSync(join(folder, 'assets', name)))).toBe(true);
     }
+    const worker = assets().find((each) => each.startsWith('worker-')) ?? '';
+    const policy = (await app.inject({ url: `/assets/${worker}` })).headers['content-security-policy'];
+    expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval';");
     const name = assets().find((each) => each.endsWith('.css')) ?? '';
     const url = `/assets/${name}`;
     const sent = async (accept: string) =>

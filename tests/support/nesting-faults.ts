@@ -1,5 +1,6 @@
 import type { NestInput } from '../../shared/nesting/nest-spec.ts';
 import type { Nesting, Placed, SheetLayout } from '../../shared/nesting/nesting.ts';
+import { type Corner, distanceApart } from './distance-apart.ts';
 
 /*
  * An independent reading of what a nesting promises: nothing is taken from the engine but its types. Pieces are compared
@@ -13,6 +14,33 @@ const gapBetween = (one: Placed, other: Placed): number =>
     one.y - (other.y + other.height),
     other.y - (one.y + one.height),
   );
+
+/** How far two pieces lie from each other: their boxes, or where one has an outline their outlines. */
+function apart(spec: NestInput, one: Placed, other: Placed): number {
+  const hasOutline = [one, other].some(({ piece }) => spec.pieces[piece]?.outline !== undefined);
+  return hasOutline ? distanceApart(lying(spec, one), lying(spec, other)) : gapBetween(one, other);
+}
+
+/** The corners of a piece where it lies, turned clockwise as seen about its box. */
+function lying(spec: NestInput, { piece, x, y, width, height, turn }: Placed): Corner[] {
+  const { outline } = spec.pieces[piece] ?? {};
+  if (outline === undefined)
+    return [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ];
+  return outline.map((corner) => {
+    let [across, along] = [corner.x, corner.y];
+    let [wide, high] = turn % 180 === 0 ? [width, height] : [height, width];
+    for (let quarter = 0; quarter < turn / 90; quarter++) {
+      [across, along] = [high - along, across];
+      [wide, high] = [high, wide];
+    }
+    return { x: x + across, y: y + along };
+  });
+}
 
 /** Everything that is wrong with a nesting, in words; none when it keeps every promise. */
 export const nestingFaults = (spec: NestInput, nesting: Nesting): string[] => [
@@ -32,10 +60,7 @@ function layoutFaults(spec: NestInput, layout: SheetLayout): string[] {
   const gap = spec.gap ?? 0;
   const near = layout.placed.flatMap((one, at) =>
     layout.placed.slice(0, at).flatMap((other, before) => {
-      const outlines = spec.pieces[one.piece]?.outline ?? spec.pieces[other.piece]?.outline;
-      return outlines === undefined && gapBetween(one, other) < gap
-        ? [`places ${before} and ${at} are too near`]
-        : [];
+      return apart(spec, one, other) < gap ? [`places ${before} and ${at} are too near`] : [];
     }),
   );
   return [

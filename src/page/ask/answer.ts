@@ -18,6 +18,8 @@ export interface Sight {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** Of its millimetres to a real one, where it is seen squarely. */
+  readonly ratio?: number;
 }
 
 /** The finished folder from every side. */
@@ -65,12 +67,29 @@ export interface Fit {
   readonly perPocket: number;
 }
 
+/** A knockout where it can be taken hold of, in millimetres of the picture in which it is seen squarely. */
+export interface Grip {
+  /** Its place in the spec's list. */
+  readonly index: number;
+  readonly title: string;
+  readonly side: 'outside' | 'inside';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface FoldedAnswer {
   readonly state: 'folded';
   /** Without alternatives, which take longer. */
   readonly plan: PlanReply;
   readonly open: OpenSheet;
   readonly askew: readonly Askew[];
+  /** Why it must not be cut so, where it must not. */
+  readonly forbids: readonly Fault[];
+  readonly grips: readonly Grip[];
+  /** Names of pockets, for thumb notches. */
+  readonly pockets: readonly string[];
   readonly sights: Readonly<Record<SightName, Sight>>;
 }
 

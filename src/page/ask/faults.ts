@@ -3,7 +3,8 @@ import type { Fault } from './answer.ts';
 
 type Issue = z.core.$ZodIssue;
 
-const pointerOf = (path: readonly PropertyKey[]): string =>
+/** A path as a JSON Pointer (RFC 6901). */
+export const pointerOf = (path: readonly PropertyKey[]): string =>
   path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 
 /** Of several ways to read a value, the one that came furthest is the one that was meant. */

@@ -16,11 +16,13 @@ import { pictureOf } from '../../../shared/views/views.ts';
 import type { Answer, Fault, Fit, Further, ShownStep, Sight, SightName } from './answer.ts';
 import { askewIn } from './askew.ts';
 import { catalogue } from './catalogue.ts';
-import { faultsOf } from './faults.ts';
+import { faultsOf, pointerOf } from './faults.ts';
+import { gripsIn, ratioOf } from './grips.ts';
 import { openSheetOf } from './open-sheet.ts';
 import { sightOf } from './sight.ts';
 import type { Solid } from './solid.ts';
 import { solidOf } from './solid-of.ts';
+import { placed } from './tools.ts';
 import { writeDrawing } from './write-drawing.ts';
 
 /** What becomes of a spec in the core. */
@@ -48,9 +50,15 @@ function outcomeOf(spec: unknown): Outcome {
   const solution = solveFolder(read.data);
   if (!solution.ok) return { kind: 'refused', spec: read.data, misfit: nearest(solution.misfits) };
   const folded = proofOf(solution.plan);
+  const placing = placed(folded);
+  if (placing && !placing.ok)
+    return {
+      kind: 'unproved',
+      faults: placing.faults.map(({ path, message, remedy }) => ({ path: pointerOf(path), message, remedy })),
+    };
   const failing = folded.proof.checks.filter(({ holds }) => !holds);
   return failing.length === 0
-    ? { kind: 'folded', folded }
+    ? { kind: 'folded', folded: placing ? { ...folded, knockouts: placing.knockouts } : folded }
     : { kind: 'unproved', faults: failing.map(({ message }) => ({ path: '', message })) };
 }
 
@@ -96,6 +104,16 @@ const fitsOf = ({ plan }: Folded): readonly Fit[] =>
       }))
     : [];
 
+/** What the checks of knockouts do not let pass. */
+const forbidsOf = ({ knockouts }: Folded): readonly Fault[] =>
+  (knockouts?.findings ?? [])
+    .filter(({ does }) => does === 'refuse')
+    .map(({ knockouts: [first], message, remedy }) => ({
+      path: first === undefined ? '/knockouts' : `/knockouts/${first}`,
+      message,
+      ...(remedy === undefined ? {} : { remedy }),
+    }));
+
 const shortages = (spec: FolderSpec, misfit: Misfit): readonly Fault[] =>
   shortagesOf(misfit, spec.measure).map(({ path, message }) => ({ path, message }));
 
@@ -118,14 +136,22 @@ export const methods = {
         return { state: 'refused', faults: shortages(outcome.spec, outcome.misfit) };
       case 'folded': {
         const { folded } = outcome;
+        const flat = (side: 'outside' | 'inside') => {
+          const sight = sightIn(folded, side);
+          return { ...sight, ratio: ratioOf(folded, sight) };
+        };
+        const [outside, inside] = [flat('outside'), flat('inside')];
         return {
           state: 'folded',
           plan: showPlan(folded, { alternatives: [], fittings: undefined }),
           open: openSheetOf(folded),
           askew: askewIn(folded),
+          forbids: forbidsOf(folded),
+          grips: [...gripsIn(folded, 'outside', outside), ...gripsIn(folded, 'inside', inside)],
+          pockets: folded.proof.pockets.map(({ name }) => name),
           sights: {
-            outside: sightIn(folded, 'outside'),
-            inside: sightIn(folded, 'inside'),
+            outside,
+            inside,
             closed: sightIn(folded, 'closed'),
             'half-open': sightIn(folded, 'half-open'),
           },
@@ -151,6 +177,7 @@ export const methods = {
   /** The layered SVG, as the service writes it. */
   drawing(spec: unknown): string {
     const folded = foldedOrThrow(spec);
+    if (forbidsOf(folded).length > 0) throw new Error('it must not be cut so');
     return writeDrawing(applyConvention(drawFolder(folded), folded.plan.spec.convention));
   },
 

@@ -9,8 +9,6 @@ export interface StyleChoice {
   readonly options: readonly string[];
   /** What holds where nothing is chosen. */
   readonly usual: string;
-  /** What it is about, in the core's English. */
-  readonly about: string;
 }
 
 /** A length that a maker may fix. */
@@ -40,18 +38,15 @@ function shapeOf(schema: z.core.$ZodType): Shape | undefined {
 const inner = (schema: z.core.$ZodType): z.core.$ZodType =>
   schema instanceof z.ZodOptional ? inner(schema.unwrap()) : schema;
 
-const aboutOf = (schema: z.core.$ZodType): string => z.globalRegistry.get(schema)?.description ?? '';
-
-function choicesIn(schema: z.core.$ZodType, path: string, about: string): StyleChoice[] {
+function choicesIn(schema: z.core.$ZodType, path: string): StyleChoice[] {
   const plain = inner(schema);
-  const own = aboutOf(schema) || aboutOf(plain) || about;
   if (plain instanceof z.ZodEnum) {
     const options = plain.options.map(String);
     // every style names first what is usual; `tests/page/style-form.test.ts` holds them to it
-    return [{ path, options, usual: options[0] ?? '', about: own }];
+    return [{ path, options, usual: options[0] ?? '' }];
   }
   return Object.entries(shapeOf(plain) ?? {}).flatMap(([name, member]) =>
-    choicesIn(member, `${path}/${name}`, own),
+    choicesIn(member, `${path}/${name}`),
   );
 }
 
@@ -78,7 +73,7 @@ export const styleForms = (): readonly StyleForm[] =>
       summary,
       choices: Object.entries(shape)
         .filter(([member]) => !common.has(member))
-        .flatMap(([member, schema]) => choicesIn(schema, `/${member}`, '')),
+        .flatMap(([member, schema]) => choicesIn(schema, `/${member}`)),
       lengths: dimensionNames
         .map((dimension) => ({
           path: `/dimensions/${dimension.name.replaceAll('.', '/')}`,

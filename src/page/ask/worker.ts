@@ -1,6 +1,6 @@
-import { loadClipper } from './clipper-later.ts';
 import type { Request, Response } from './messages.ts';
 import { methods } from './methods.ts';
+import { prepareFor } from './tools.ts';
 
 /** The core in a thread of its own: the page stays quick while it thinks. */
 const scope = self as unknown as {
@@ -8,17 +8,9 @@ const scope = self as unknown as {
   postMessage: (response: Response) => void;
 };
 
-/** Whether anything is to be clipped: only then is loaded what does it. */
-function needsClipper(spec: unknown): boolean {
-  if (typeof spec !== 'object' || spec === null) return false;
-  const { knockouts, cutter } = spec as { knockouts?: unknown; cutter?: unknown };
-  const kerf = typeof cutter === 'object' && cutter !== null && 'kerf' in cutter;
-  return kerf || (Array.isArray(knockouts) && knockouts.length > 0);
-}
-
 async function answer({ id, method, words }: Request): Promise<Response> {
   try {
-    if (needsClipper(words[0])) await loadClipper();
+    await prepareFor(words[0]);
     const work = methods[method] as (...words: readonly unknown[]) => unknown;
     return { id, result: await work(...words) };
   } catch (error) {

@@ -1,18 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { clipperLater } from './clipper-later.mjs';
+import { withoutDescriptions } from './without-descriptions.mjs';
 
 const assets = 'assets';
-
-/** What clips is loaded when a design first needs it: everybody but the stand-in itself gets the stand-in. */
-const clipperLater = (root) => {
-  const standIn = join(root, 'ask', 'clipper-later.ts');
-  return {
-    name: 'clipper-later',
-    enforce: 'pre',
-    resolveId: (source, importer) =>
-      source === 'clipper2-ts' && importer !== undefined && importer !== standIn ? standIn : null,
-  };
-};
 
 /** Names that a module exports. */
 const exportsOf = (code) => [
@@ -54,7 +45,11 @@ const withoutJsonSchema = () => ({
 export function pageConfig(outDir, projectFolder) {
   const { version } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8'));
   const root = join(projectFolder, 'src', 'page');
-  const plugins = () => [clipperLater(root), withoutJsonSchema()];
+  const plugins = () => [
+    clipperLater(root, projectFolder),
+    withoutJsonSchema(),
+    withoutDescriptions(join(projectFolder, 'shared')),
+  ];
   return {
     configFile: false,
     root,

@@ -10,6 +10,7 @@ import { Figures } from './figures.tsx';
 import { FoldingForm } from './folding-form.tsx';
 import { Header } from './header.tsx';
 import { Keeping } from './keeping.tsx';
+import { KnockoutsSlip } from './knockouts-slip.tsx';
 import { Legend } from './legend.tsx';
 import { Notes, Refusal } from './notes.tsx';
 import { Numbers } from './numbers.tsx';
@@ -84,6 +85,7 @@ export function App() {
           <ContentsForm />
           <PaperForm />
           <FoldingForm />
+          <KnockoutsSlip />
           <CuttingForm />
           <Peek />
         </div>

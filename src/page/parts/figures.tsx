@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useRef } from 'preact/hooks';
-import type { FoldedAnswer, SightName } from '../ask/answer.ts';
+import { useMemo, useRef } from 'preact/hooks';
+import type { FoldedAnswer, Grip, SightName } from '../ask/answer.ts';
 import { design } from '../state/design.ts';
 import { useStore } from '../state/store.ts';
 import { OpenSheetView } from '../views/open-sheet-view.tsx';
@@ -64,6 +64,10 @@ export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
   const { say, tell } = voice;
   const { history } = useStore(design);
   const print = usePrint();
+  const gripsOn = useMemo<Partial<Record<SightName, readonly Grip[]>>>(
+    () => Object.groupBy(folded.grips, ({ side }) => side),
+    [folded],
+  );
   const { spec } = history.now;
   const sheet = (tallest: number) => (
     <OpenSheetView
@@ -88,7 +92,13 @@ export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
           voice={voice}
           large={() => <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={alone} />}
         >
-          <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={onTable} />
+          <SightView
+            sight={folded.sights[name]}
+            tell={tell}
+            print={print}
+            tallest={onTable}
+            grips={gripsOn[name]}
+          />
         </Print>
       ))}
     </div>

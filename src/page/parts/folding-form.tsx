@@ -10,10 +10,10 @@ import { RadioField, SelectField } from './choice-fields.tsx';
 import { More } from './more.tsx';
 import { LengthField } from './text-fields.tsx';
 
-/** What the page calls a choice of a style, else what the core says about it. */
-function choiceName(say: Say, tell: Tell, style: string, choice: StyleChoice, option?: string): string {
-  const name = `folding.choice.${style}${choice.path}${option === undefined ? '' : `=${option}`}`;
-  return isWordName(name) ? say(name) : tell(option ?? choice.about).text;
+/** What the page calls a choice of a style, or an option of it; else the words of the spec itself. */
+function choiceName(say: Say, tell: Tell, style: string, { path }: StyleChoice, option?: string): string {
+  const name = `folding.choice.${style}${path}${option === undefined ? '' : `=${option}`}`;
+  return isWordName(name) ? say(name) : tell(option ?? path.slice(1).replaceAll('/', ' ')).text;
 }
 
 /** Members that every style reads. */

@@ -92,6 +92,7 @@ export function Steps() {
         >
           {say('steps.next')}
         </button>
+        <button type="button" onClick={() => setInSpace(!inSpace)}>
           {say(inSpace ? 'steps.flat' : 'steps.solid')}
         </button>
         {inSpace && (

@@ -6,12 +6,13 @@ import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { download } from './download.ts';
+import { Told } from './told.tsx';
 
 declare const __HEMFOLD_VERSION__: string;
 
 /** Files, paper and the address. */
 export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
-  const { say } = useVoice();
+  const { say, tell } = useVoice();
   const { history, answer } = useStore(design);
   const { now } = history;
   const ready = answer?.state === 'folded';
@@ -37,7 +38,19 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
   return (
     <section class="card take" aria-labelledby="take-title">
       <h2 id="take-title">{say('take.title')}</h2>
-      {ready ? (
+      {folded.forbids.length > 0 && (
+        <div class="fault">
+          <p>{say('cutout.forbidden')}:</p>
+          <ul>
+            {folded.forbids.map(({ message }) => (
+              <li key={message}>
+                <Told told={tell(message)} />
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {ready && folded.forbids.length === 0 ? (
         <p class="buttons">
           <button type="button" class="main" onClick={drawing}>
             {say('take.svg')}
@@ -53,7 +66,7 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
           </button>
         </p>
       ) : (
-        <p>{say('take.nothing')}</p>
+        !ready && <p>{say('take.nothing')}</p>
       )}
       <p class="hint">{say('take.safety')}</p>
       <p class="hint">{say('take.link.hint')}</p>

@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
-import type { Sight } from '../ask/answer.ts';
+import type { Grip, Sight } from '../ask/answer.ts';
+import { Later } from '../parts/later.ts';
 import type { Tell } from '../words/tell.ts';
 import { Marks, type Print } from './marks.tsx';
 import { memo } from './memo.ts';
@@ -12,7 +13,12 @@ interface SightProps {
   /** The most that it may be high, in pixels. */
   readonly tallest: number;
   readonly labelled?: boolean;
+  /** What can be taken hold of in it. */
+  readonly grips?: readonly Grip[] | undefined;
 }
+
+const none: readonly Grip[] = [];
+const loadGrips = () => import('./grips.tsx').then(({ Grips }) => Grips);
 
 /** Room for letters beside what is drawn, in pixels. */
 const rim = 14;
@@ -24,6 +30,7 @@ export const SightView = memo(function SightView({
   tallest,
   print,
   labelled = true,
+  grips = none,
 }: SightProps) {
   const id = useId();
   const { ref, width } = useWidth<HTMLDivElement>();
@@ -34,16 +41,34 @@ export const SightView = memo(function SightView({
   return (
     <div class="sight" ref={ref}>
       {room > 0 && (
-        <svg
-          role="img"
-          aria-label={description.text}
-          lang={description.known ? undefined : 'en'}
-          width={across}
-          height={down}
-          viewBox={`${sight.left * scale - rim} ${sight.top * scale - rim} ${across} ${down}`}
-        >
-          <Marks marks={sight.marks} drawing={{ scale, tell, labelled, print }} id={id} />
-        </svg>
+        <div class="frame">
+          <svg
+            role="img"
+            aria-label={description.text}
+            lang={description.known ? undefined : 'en'}
+            width={across}
+            height={down}
+            viewBox={`${sight.left * scale - rim} ${sight.top * scale - rim} ${across} ${down}`}
+          >
+            <Marks marks={sight.marks} drawing={{ scale, tell, labelled, print }} id={id} />
+          </svg>
+          {grips.length > 0 && sight.ratio !== undefined && (
+            <Later
+              load={loadGrips}
+              props={{
+                grips,
+                frame: {
+                  scale,
+                  ratio: sight.ratio,
+                  left: rim - sight.left * scale,
+                  top: rim - sight.top * scale,
+                },
+              }}
+              loading=""
+              failed=""
+            />
+          )}
+        </div>
       )}
     </div>
   );

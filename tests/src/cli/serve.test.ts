@@ -3,18 +3,10 @@ import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { urlOf } from '../../../src/server.ts';
-import { type Run, runHemfold, start, startHemfold } from '../run-program.ts';
+import { runHemfold, start, startHemfold } from '../run-program.ts';
+import { addressOf } from '../served.ts';
 import { tempFolder } from '../temp-folder.ts';
 
-/** Waits until the service has said where it answers. */
-async function addressOf(run: Run): Promise<string> {
-  await expect.poll(() => run.output() + run.errors(), { timeout: 15_000 }).toContain('Ctrl+C');
-  const [, url] = /answers at (\S+)/.exec(run.output()) ?? [];
-  if (url === undefined) throw new Error(run.output());
-  return url;
-}
-
-/** Serves with a store of its own, so that the tests leave none in the project. */
 const serve = async (env: Readonly<Record<string, string>> = {}) =>
   startHemfold(['serve', '--port', '0'], { env: { DATA_DIR: await tempFolder(), ...env } });
 
