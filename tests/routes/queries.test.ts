@@ -9,7 +9,6 @@ const { style, stock } = firstSpec;
 /** Every route that reads a body and takes no query, with a body that it answers. */
 const routes: readonly (readonly [url: string, payload: object])[] = [
   ['/v1/folders/plan', firstSpec],
-  ['/v1/folders/svg', firstSpec],
   ['/v1/folders/fold', firstSpec],
   ['/v1/folders/possible', { style, stock }],
   ['/v1/calibration/strip', { length: '220 mm' }],
@@ -36,9 +35,9 @@ describe.each(routes)('%s', (url, payload) => {
 test('no other route that reads a body ignores a query', async () => {
   const app = await build();
   const { paths } = app.contract();
-  // what stands in a URL is looked at in the tests of the contract
+  // those that the first spec does not fit are looked at in the tests of the contract
   const posts = Object.entries(paths as Record<string, { post?: unknown }>).flatMap(([url, item]) =>
-    item.post && !url.includes('{') && url !== '/v1/restore' ? [url] : [],
+    item.post && !url.includes('{') && url !== '/v1/restore' && !url.startsWith('/v1/sets/') ? [url] : [],
   );
   expect(posts.length).toBeGreaterThan(routes.length);
   const bodies = new Map(routes);
