@@ -37,7 +37,7 @@ function cutThrough({ from, to, one, other, folded }: Joint, faces: readonly Fla
   const high = Math.max(one.height, other.height);
   if (!folded || high - low < 2) return [];
   return faces.flatMap((face) => {
-    if (face.height <= low || face.height >= high) return [];
+    if (face.height <= low || face.height >= high || isApart(from, to, face)) return [];
     const share = shareInside(face, from, to);
     if (!share || (share[1] - share[0]) * Math.hypot(to.x - from.x, to.y - from.y) <= TOUCH) return [];
     const message = `${face.panel} lies between ${one.panel} and ${other.panel}, across the fold that joins them`;
@@ -45,12 +45,30 @@ function cutThrough({ from, to, one, other, folded }: Joint, faces: readonly Fla
   });
 }
 
+/** Whether a segment lies wholly beside a face's box. */
+const isApart = (from: Point, to: Point, { left, right, top, bottom }: FlatFace): boolean =>
+  (from.x <= left && to.x <= left) ||
+  (from.x >= right && to.x >= right) ||
+  (from.y <= top && to.y <= top) ||
+  (from.y >= bottom && to.y >= bottom);
+
 function pairsOnOneLine(joints: readonly Joint[]): readonly (readonly [Joint, Joint])[] {
   const pairs: (readonly [Joint, Joint])[] = [];
+  // most pairs lie far apart, which their boxes tell at once
+  const boxes = joints.map(({ from, to }) => ({
+    left: Math.min(from.x, to.x) - TOUCH,
+    right: Math.max(from.x, to.x) + TOUCH,
+    top: Math.min(from.y, to.y) - TOUCH,
+    bottom: Math.max(from.y, to.y) + TOUCH,
+  }));
   for (const [index, one] of joints.entries()) {
+    const here = boxes[index];
     for (let next = index + 1; next < joints.length; next++) {
-      const other = joints[next];
-      if (other && overlap(one, other)) pairs.push([one, other]);
+      const [other, there] = [joints[next], boxes[next]];
+      if (!other || !here || !there) continue;
+      if (here.left > there.right || there.left > here.right) continue;
+      if (here.top > there.bottom || there.top > here.bottom) continue;
+      if (overlap(one, other)) pairs.push([one, other]);
     }
   }
   return pairs;

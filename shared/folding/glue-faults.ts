@@ -11,7 +11,7 @@ import { type Plates, platesOf } from './plates.ts';
 import { closedSidesOf, isLevel, type PocketPlace } from './pocket-place.ts';
 import { mouthOf } from './pockets.ts';
 import { carry, type Motion, still } from './space.ts';
-import { isClear, type Placed, placed } from './strips.ts';
+import { isClear, isClearIn, type Placed, placed } from './strips.ts';
 
 /** A folded sheet as the check of its glue needs it. */
 export interface Gluable {
@@ -91,9 +91,14 @@ function bondOf(
   faces: readonly FlatFace[],
   sheet: Layers,
 ): Bond | string {
-  const plateOf = ({ index }: FlatFace) => (sheet.plates[index] ?? []).flatMap((each) => faces[each] ?? []);
-  const clear = (face: FlatFace, there: Placed) =>
-    isClear(plateOf(face), there, sheet.vertices, sheet.neighbours);
+  const clear = (face: FlatFace, there: Placed): boolean => {
+    const { index } = face;
+    const plate = sheet.plates[index] ?? [];
+    if (plate.length === 1)
+      return isClearIn(face, there, sheet.vertices[index] ?? [], sheet.neighbours[index] ?? []);
+    const whole = plate.flatMap((each) => faces[each] ?? []);
+    return isClear(whole, there, sheet.vertices, sheet.neighbours);
+  };
   const sides = [strip.right - strip.left, strip.bottom - strip.top];
   if (!sides.every((side) => side > 0)) return 'there is no room for a strip';
   if (!sides.some((side) => Math.abs(side - width) <= TOUCH))

@@ -1,11 +1,16 @@
-import { boxOf, type FlatFace, TOUCH } from './flat-faces.ts';
+import { type FlatFace, TOUCH } from './flat-faces.ts';
 import type { Bond } from './glue-bonds.ts';
 import type { Joint } from './joints.ts';
 import { type ClosedSide, closedSidesOf, isLevel, type PaperSide, type PocketPlace } from './pocket-place.ts';
 
 export type { PocketPlace } from './pocket-place.ts';
 
-type Box = ReturnType<typeof boxOf>;
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
 
 /** What the folded form says of a pocket; lengths in nanometres. */
 export interface Pocket {
@@ -39,8 +44,9 @@ export function pocketIn(
 ): Pocket {
   const isBehind = ({ panel }: FlatFace) => panel === place.panel || place.behind.includes(panel);
   const isFront = ({ panel }: FlatFace) => place.front.includes(panel);
-  const back = boxOf(cornersOf(faces.filter(({ panel }) => panel === place.panel)));
-  const reach = withinBoth(back, boxOf(cornersOf(faces.filter(isFront))));
+  const [behind, fronts] = [faces.filter(isBehind), faces.filter(isFront)];
+  const back = boxAround(behind.filter(({ panel }) => panel === place.panel));
+  const reach = withinBoth(back, boxAround(fronts));
   const joining = joints.filter(
     ({ one, other }) => (isBehind(one) && isFront(other)) || (isFront(one) && isBehind(other)),
   );
@@ -51,16 +57,14 @@ export function pocketIn(
   const open = ends.filter(({ at }) => at === undefined).map(({ side }) => side);
   const limit = (side: PaperSide): number => ends.find((end) => end.side === side)?.at ?? back[side];
   const box = { left: limit('left'), right: limit('right'), top: limit('top'), bottom: limit('bottom') };
-  const mouth = mouthOf(place, faces);
+  const mouth = mouthBetween(place, back, fronts);
   return {
     name: place.name,
     width: open.some((side) => !isLevel(side)) ? 0 : box.right - box.left,
     height: open.some(isLevel) ? 0 : box.bottom - box.top,
     box,
     faults: [
-      ...(apart(faces.filter(isBehind), faces.filter(isFront))
-        ? []
-        : [`the front of the ${place.name} does not lie over its back`]),
+      ...(apart(behind, fronts) ? [] : [`the front of the ${place.name} does not lie over its back`]),
       ...openness(place, open),
       ...(joining.some((joint) => liesAt(joint, place.mouth, mouth))
         ? [`the mouth of the ${place.name} is folded shut`]
@@ -70,17 +74,22 @@ export function pocketIn(
 }
 
 /** Where a pocket's mouth lies, across its side: where the front ends over the panel behind. */
-export function mouthOf({ panel, front, mouth }: PocketPlace, faces: readonly FlatFace[]): number {
-  const back = boxOf(cornersOf(faces.filter((face) => face.panel === panel)));
-  const over = faces.filter(
+export const mouthOf = (place: PocketPlace, faces: readonly FlatFace[]): number =>
+  mouthBetween(
+    place,
+    boxAround(faces.filter(({ panel }) => panel === place.panel)),
+    faces.filter(({ panel }) => place.front.includes(panel)),
+  );
+
+function mouthBetween({ mouth }: PocketPlace, back: Box, fronts: readonly FlatFace[]): number {
+  const over = fronts.filter(
     (face) =>
-      front.includes(face.panel) &&
       face.left < back.right - TOUCH &&
       back.left < face.right - TOUCH &&
       face.top < back.bottom - TOUCH &&
       back.top < face.bottom - TOUCH,
   );
-  return over.length === 0 ? back[mouth] : withinBoth(back, boxOf(cornersOf(over)))[mouth];
+  return over.length === 0 ? back[mouth] : withinBoth(back, boxAround(over))[mouth];
 }
 
 interface Around {
@@ -165,7 +174,17 @@ const liesAt = ({ from, to }: Joint, side: PaperSide, at: number): boolean => {
 
 const near = (one: number, other: number): boolean => Math.abs(one - other) <= TOUCH;
 
-const cornersOf = (faces: readonly FlatFace[]) => faces.flatMap(({ corners }) => corners);
+/** The smallest upright rectangle around faces. */
+function boxAround(faces: readonly FlatFace[]): Box {
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const face of faces) {
+    if (face.left < left) left = face.left;
+    if (face.right > right) right = face.right;
+    if (face.top < top) top = face.top;
+    if (face.bottom > bottom) bottom = face.bottom;
+  }
+  return { left, right, top, bottom };
+}
 
 /** The part of a box that another covers; the whole of it where the other is empty. */
 const withinBoth = (box: Box, { left, right, top, bottom }: Box): Box =>

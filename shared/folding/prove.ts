@@ -99,7 +99,7 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
   const spots = spotsOf(faces);
   const { motions } = closed;
   const leaves = leavesOf(pattern, neighbours);
-  const planes = leafPlanes(pattern, motions, leaves);
+  const planes = leafPlanes(pattern, motions, closed.vertices, leaves);
   const leafLayers = layersOfLeaves(leaves, spots, joints);
   const { stack, caliper } = promised;
   const gluing = gluingOf(program.steps, promised.pockets, {
@@ -149,7 +149,7 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     ),
     check(
       'size',
-      [...sizeFaults(box, promised), ...closedFaults(closedExtent(face, planes), promised)],
+      [...sizeFaults(box, promised), ...closedFaults(face && closedExtent(face, closed.vertices), promised)],
       'the folded outline has the promised size',
     ),
     ...(pockets.length === 0
@@ -174,6 +174,7 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
             roomFaults({
               pattern,
               motions,
+              leaves,
               planes,
               layers: leafLayers,
               bonds,
@@ -250,7 +251,7 @@ function sizeFaults(box: ReturnType<typeof boxOf>, { flat }: Promised): string[]
 }
 
 function closedFaults(
-  extent: ReturnType<typeof closedExtent>,
+  extent: ReturnType<typeof closedExtent> | undefined,
   { closed }: Pick<Promised, 'closed'>,
 ): string[] {
   if (!closed) return [];

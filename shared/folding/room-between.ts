@@ -12,6 +12,8 @@ export interface Between {
   readonly pattern: CreasePattern;
   /** Where each face stands. */
   readonly motions: readonly Motion[];
+  /** For each face, the number of its leaf. */
+  readonly leaves: readonly number[];
   readonly planes: readonly LeafPlane[];
   readonly layers: ReadonlyMap<number, LeafLayers>;
   readonly bonds: readonly Bond[];
@@ -28,18 +30,19 @@ export interface Between {
  * them. Each fold hinges at mid-sheet, so of n layers n − 1 count; layers that are glued on each other count both.
  */
 export function roomFaults(between: Between): string[] {
-  const { planes, bonds } = between;
+  const { planes } = between;
+  const glued = gluedLeaves(between);
   const pairs = planes.flatMap((one, index) =>
     planes
       .slice(index + 1)
-      .filter((other) => areParallel(one, other) && !areGlued(one, other, bonds))
+      .filter((other) => areParallel(one, other) && !glued.get(one.leaf)?.has(other.leaf))
       .map((other) => {
         const apart = Math.abs(heightOver(one, other.origin));
         return { one, other, apart, contents: holds(one, other, between) || holds(other, one, between) };
       }),
   );
   const widest = Math.max(0, ...pairs.map(({ contents, apart }) => (contents ? apart : 0)));
-  return pairs.flatMap((pair) => faultBetween({ ...pair, outermost: pair.apart >= widest }, between));
+  return pairs.flatMap((pair) => faultBetween({ ...pair, outermost: pair.apart >= widest }, between, glued));
 }
 
 interface Pair {
@@ -52,16 +55,14 @@ interface Pair {
   readonly outermost: boolean;
 }
 
-function faultBetween({ one, other, apart, contents, outermost }: Pair, between: Between): string[] {
-  const { caliper, layers, planes, pattern } = between;
-  const glued = (leaf: LeafPlane) =>
-    planes
-      .filter((plane) => plane !== leaf && areGlued(leaf, plane, between.bonds))
-      .map((plane) => plane.leaf);
-  const found = [one.leaf, other.leaf, ...glued(one), ...glued(other)].reduce(
-    (sum, leaf) => sum + (layers.get(leaf)?.beside ?? 0),
-    0,
-  );
+function faultBetween(
+  { one, other, apart, contents, outermost }: Pair,
+  between: Between,
+  glued: Glued,
+): string[] {
+  const { caliper, layers, pattern } = between;
+  const beside = [one.leaf, other.leaf].flatMap((leaf) => [leaf, ...(glued.get(leaf) ?? [])]);
+  const found = beside.reduce((sum, leaf) => sum + (layers.get(leaf)?.beside ?? 0), 0);
   const count = contents && outermost ? Math.max(found, between.layersAround) : found;
   const needed = spineFor(contents ? between.stack : 0, { layers: count, caliper, ease: 0 });
   if (needed <= apart + TOUCH || !lieOver(one, other)) return [];
@@ -84,12 +85,19 @@ const holds = (
     );
   });
 
-const areGlued = (one: LeafPlane, other: LeafPlane, bonds: readonly Bond[]): boolean =>
-  bonds.some(
-    ({ owner, other: held }) =>
-      (one.faces.includes(owner.index) && other.faces.includes(held.index)) ||
-      (other.faces.includes(owner.index) && one.faces.includes(held.index)),
-  );
+/** For each leaf, the others that glue holds on it. */
+type Glued = ReadonlyMap<number, ReadonlySet<number>>;
+
+function gluedLeaves({ bonds, leaves }: Between): Glued {
+  const found = new Map<number, Set<number>>();
+  for (const { owner, other } of bonds) {
+    const [one, two] = [leaves[owner.index] ?? -1, leaves[other.index] ?? -1];
+    if (one === two) continue;
+    found.set(one, (found.get(one) ?? new Set()).add(two));
+    found.set(two, (found.get(two) ?? new Set()).add(one));
+  }
+  return found;
+}
 
 /** Whether two parallel leaves cover each other somewhere, seen square to them. */
 function lieOver(one: LeafPlane, other: LeafPlane): boolean {

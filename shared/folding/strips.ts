@@ -44,11 +44,8 @@ export function isClear(
   neighbours: Neighbours,
 ): boolean {
   const [only, another] = plate;
-  if (only && !another) {
-    return (corners[only.index] ?? []).every(
-      (vertex, index) => depths(only, index, strip)[0] >= leastFor(only, vertex, neighbours) - TOUCH,
-    );
-  }
+  if (only && !another)
+    return isClearIn(only, strip, corners[only.index] ?? [], neighbours[only.index] ?? []);
   const area = (strip.right - strip.left) * (strip.bottom - strip.top);
   const covered = plate.reduce((sum, face) => sum + sharedArea(face, strip), 0);
   if (covered < area * (1 - 1e-6)) return false;
@@ -61,6 +58,18 @@ export function isClear(
     }),
   );
 }
+
+/** The same for a single face, whose corners all count. */
+export const isClearIn = (
+  face: FlatFace,
+  strip: Placed,
+  corners: readonly number[],
+  across: Neighbours[number],
+): boolean =>
+  corners.every((vertex, index) => {
+    const isScore = across.some(({ from }) => from === vertex);
+    return depths(face, index, strip)[0] >= glueKeepOut[isScore ? 'score' : 'edge'] - TOUCH;
+  });
 
 const leastFor = ({ index }: FlatFace, vertex: number, neighbours: Neighbours): number =>
   glueKeepOut[(neighbours[index] ?? []).some(({ from }) => from === vertex) ? 'score' : 'edge'];

@@ -18,9 +18,7 @@ const ANGLE_SLIP = 1e-6;
 export function vertexFaults(pattern: CreasePattern): readonly VertexFault[] {
   const around = edgesAround(pattern);
   return pattern.vertices.flatMap((_, vertex) => {
-    const all = around[vertex] ?? [];
-    // where pieces run on flat nothing is folded
-    const edges = all.filter(({ letter }) => letter !== 'F');
+    const edges = around[vertex] ?? [];
     if (edges.length === 0 || edges.some(({ letter }) => letter === 'B')) return [];
     return [...kawasaki(pattern, vertex, edges), ...maekawa(vertex, edges)];
   });
@@ -29,6 +27,8 @@ export function vertexFaults(pattern: CreasePattern): readonly VertexFault[] {
 function edgesAround({ vertices, edges }: CreasePattern): readonly (readonly Edge[])[] {
   const around: Edge[][] = vertices.map(() => []);
   for (const edge of edges) {
+    // where pieces run on flat nothing is folded
+    if (edge.letter === 'F') continue;
     around[edge.ends[0]]?.push(edge);
     around[edge.ends[1]]?.push(edge);
   }

@@ -2,6 +2,7 @@ import { spineFor } from '../../contents/stack.ts';
 import { atLeast, atMost, type Bound } from '../../solver/bounds.ts';
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
+import { gluedDepth, scoresApart } from '../common/practice.ts';
 import type { Situation } from '../style.ts';
 import { b, dimensionNames, H, h, o, S, t, W } from './dimensions.ts';
 import { practice } from './practice.ts';
@@ -22,9 +23,8 @@ export const boundsOf = (spec: TwinSleeveSpec, situation: Situation): Bound[] =>
 ];
 
 function formBounds({ glueWidth, caliper }: Situation): Bound[] {
-  const tab = glueWidth + 2 * practice.glueMargin;
-  // a crease is 1.5 calipers and the tool's tip wide; common practice, as is one caliper beside each
-  const apart = Math.max(practice.scoreSpacing, Math.round(3.5 * caliper) + practice.scoringTip);
+  const tab = gluedDepth(glueWidth);
+  const apart = scoresApart(caliper);
   const empty = spineFor(0, { layers: layers, caliper, ease: 0 });
   const clear = practice.edgeToScore;
   return [

@@ -1,4 +1,4 @@
-import type { Nm } from '../../lengths/nanometres.ts';
+import { at } from '../common/dimension.ts';
 import type { Dimensions } from '../style.ts';
 
 /*
@@ -22,13 +22,6 @@ export const dimensionNames = [
   { name: b, title: 'bottom flap' },
   { name: o, title: 'overlap' },
 ] as const;
-
-/** One dimension by name. */
-export const at = (dimensions: Dimensions, name: string): Nm => {
-  const value = dimensions[name];
-  if (value === undefined) throw new Error(`the twin sleeve has no dimension ${name}`);
-  return value;
-};
 
 /** The flat size. */
 export const blank = (d: Dimensions) => ({

@@ -1,6 +1,7 @@
+import { at } from '../common/dimension.ts';
 import { withSpec } from '../with-spec.ts';
 import { boundsOf, layers } from './bounds.ts';
-import { at, b, blank, dimensionNames, H, h, o, S, t, W } from './dimensions.ts';
+import { b, blank, dimensionNames, H, h, o, S, t, W } from './dimensions.ts';
 import { sleeveSeams } from './panels.ts';
 import { pockets } from './pockets.ts';
 import { practice } from './practice.ts';

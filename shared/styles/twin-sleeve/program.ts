@@ -1,7 +1,8 @@
 import type { FillStep, FoldProgram, FoldStep, Panel, TuckStep } from '../../creases/fold-program.ts';
 import { usualGlueWidth } from '../../creases/glue-keep-out.ts';
+import { at } from '../common/dimension.ts';
 import type { Dimensions } from '../style.ts';
-import { at, b, blank, H, h, o, S, t, W } from './dimensions.ts';
+import { b, blank, H, h, o, S, t, W } from './dimensions.ts';
 import { cornerGlue, hemGlue, type SleeveGlue, seamGlue } from './glue.ts';
 import { sleevePanels } from './panels.ts';
 import { pockets as pocketPlaces } from './pockets.ts';

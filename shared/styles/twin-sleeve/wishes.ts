@@ -1,7 +1,8 @@
 import type { Nm } from '../../lengths/nanometres.ts';
 import type { Unknown } from '../../solver/bounds.ts';
+import { at } from '../common/dimension.ts';
 import type { Situation } from '../style.ts';
-import { at, H, h, o, S, t, W } from './dimensions.ts';
+import { H, h, o, S, t, W } from './dimensions.ts';
 import { practice } from './practice.ts';
 import type { TwinSleeveSpec } from './spec.ts';
 
