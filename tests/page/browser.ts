@@ -11,7 +11,6 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
-import { expect } from 'vitest';
 import { buildApp } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
 import { ensurePage } from './built.ts';
@@ -59,30 +58,30 @@ export async function servePage(settings: Readonly<Record<string, string>> = {})
   return { app, url, close };
 }
 
-/** A page that fails its test when it complains, breaks its own content policy, or asks another host. */
-export interface Watched {
-  readonly page: Page;
-  readonly context: BrowserContext;
-  readonly complaints: readonly string[];
-}
-
-export async function openPage(
-  browser: Browser,
-  url: string,
-  options: BrowserContextOptions = {},
-): Promise<Watched> {
-  const context = await browser.newContext({
+/** A browser's window of its own: what one keeps, the other does not know. */
+export const openContext = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
+  browser.newContext({
     locale: 'en-GB',
     viewport: { width: 1280, height: 900 },
     reducedMotion: 'reduce',
     ...options,
   });
+
+/** A page, and what it complains of: errors, what its own content policy forbids, and requests to another host. */
+export interface Watched {
+  readonly page: Page;
+  readonly complaints: readonly string[];
+}
+
+export async function openPage(context: BrowserContext, url: string): Promise<Watched> {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+    // the driver that draws without a graphics card says how slow it is
+    const isDriver = message.text().includes('GL Driver Message');
+    if (['error', 'warning'].includes(message.type()) && !isDriver) complaints.push(message.text());
   });
   page.on('request', (request) => {
     const { protocol, origin } = new URL(request.url());
@@ -91,16 +90,12 @@ export async function openPage(
   });
   await page.goto(url);
   await page.locator('.headline').waitFor();
-  return { page, context, complaints };
+  return { page, complaints };
 }
 
 /** The page has taken a change in, and told what takes longer, too. */
 export async function settled(page: Page): Promise<void> {
-  await expect
-    .poll(() => page.evaluate(() => document.querySelector('.table')?.getAttribute('data-at')), {
-      timeout: 10_000,
-    })
-    .toBe('rest');
+  await page.locator('.table[data-at=rest]').waitFor({ timeout: 10_000 });
 }
 
 /** The spec that the page's address holds. */

@@ -22,7 +22,7 @@ export function saidAbout(spec: unknown): string[] {
         ]),
       ];
     case 'folded': {
-      const { plan, sights, open } = answer;
+      const { plan, sights, open, forbids, grips, pockets } = answer;
       return [
         ...others,
         plan.sheet.title,
@@ -39,6 +39,10 @@ export function saidAbout(spec: unknown): string[] {
         ...plan.cautions,
         ...Object.values(sights).flatMap(({ description, marks }) => [description, ...textsIn(marks)]),
         ...open.panels.map(({ label }) => label),
+        ...forbids.map(({ message }) => message),
+        ...grips.map(({ title }) => title),
+        ...plan.places.map(({ name }) => name),
+        ...pockets,
       ];
     }
   }

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { describeLength } from '../../shared/lengths/show-length.ts';
 import { catalogue } from '../../src/page/ask/catalogue.ts';
+import { prepareFor } from '../../src/page/ask/tools.ts';
 import { words as de } from '../../src/page/words/de.ts';
 import { en, type Words } from '../../src/page/words/en.ts';
 import { words as es } from '../../src/page/words/es.ts';
@@ -133,6 +134,40 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
 
   test('is told for the other ways of folding', () => {
     expect(unknown([...others()])).toEqual([]);
+  });
+
+  test('is told for what is cut out', async () => {
+    const figure = (shape: object, more: object = {}) => ({
+      kind: 'figure',
+      on: { place: 'front cover' },
+      figure: shape,
+      ...more,
+    });
+    const circle = { shape: 'circle', diameter: '30 mm' };
+    const lists: readonly (readonly object[])[] = [
+      [figure({ shape: 'heart', width: '35 mm' }), figure(circle)],
+      [figure(circle, { through: 'every-layer' }), figure({ shape: 'star', points: 5, diameter: '20 mm' })],
+      [figure({ shape: 'circle', diameter: '1.2 mm' }, { name: 'sun' })],
+      [figure(circle, { on: { place: 'front cover', anchor: 'left' } })],
+      [figure({ shape: 'circle', diameter: '200 mm' }, { through: 'every-layer' })],
+      [figure(circle, { on: { place: 'nowhere' } })],
+      [figure({ shape: 'tag', width: '30 mm', height: '50 mm', eyelet: { diameter: '6 mm' } })],
+      [{ kind: 'thumb-notch', pocket: 'front pocket', through: 'every-layer' }],
+      [{ kind: 'rounded-corners', place: 'front cover', radius: '8 mm' }],
+      [{ kind: 'ribbon-slots', on: { place: 'front cover' }, ribbon: '10 mm' }],
+    ];
+    for (const knockouts of lists) {
+      const cutter = { width: '400 mm', height: '500 mm', leastCornerRadius: '1 mm' };
+      const spec = {
+        style: 'twin-sleeve',
+        units: 'mm',
+        contents: { item: { size: 'iso-a6' } },
+        cutter,
+        knockouts,
+      };
+      await prepareFor(spec);
+      expect(unknown(saidAbout(spec))).toEqual([]);
+    }
   });
 
   test('is told for what cannot be folded or read', () => {

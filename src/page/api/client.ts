@@ -19,6 +19,8 @@ export interface Asking {
 
 /** Milliseconds until a service that does not answer counts as out of reach. */
 const patienceMs = 10_000;
+/** The same for what it works on longer. */
+const filePatienceMs = 60_000;
 
 async function bodyOf(response: Response): Promise<Json | undefined> {
   const text = await response.text();
@@ -35,19 +37,22 @@ const detailOf = (body: Json | undefined, status: number): string => {
   return typeof detail === 'string' ? detail : `HTTP ${status}`;
 };
 
-/**
- * Asks the service that served the page.
- * @param path from the page's own place, such as `v1/stock`
- */
-export async function request(path: string, { method = 'GET', body, ifMatch }: Asking = {}): Promise<Reply> {
+type Refusal = Exclude<Reply, { readonly kind: 'done' }>;
+
+async function send(
+  path: string,
+  accept: string,
+  patience: number,
+  { method = 'GET', body, ifMatch }: Asking,
+): Promise<Refusal | { readonly kind: 'done'; readonly response: Response }> {
   let response: Response;
   try {
     response = await fetch(path, {
       method,
       credentials: 'same-origin',
-      signal: AbortSignal.timeout(patienceMs),
+      signal: AbortSignal.timeout(patience),
       headers: {
-        accept: 'application/json',
+        accept,
         ...(body === undefined ? {} : { 'content-type': 'application/json' }),
         ...(ifMatch === undefined ? {} : { 'if-match': ifMatch }),
       },
@@ -57,8 +62,32 @@ export async function request(path: string, { method = 'GET', body, ifMatch }: A
     return { kind: 'offline' };
   }
   if (response.status === 401) return { kind: 'signed-out' };
-  const content = await bodyOf(response);
-  if (!response.ok)
-    return { kind: 'refused', status: response.status, detail: detailOf(content, response.status) };
-  return { kind: 'done', body: content, tag: response.headers.get('etag') ?? undefined };
+  if (response.ok) return { kind: 'done', response };
+  const { status } = response;
+  return { kind: 'refused', status, detail: detailOf(await bodyOf(response), status) };
+}
+
+/**
+ * Asks the service that served the page.
+ * @param path from the page's own place, such as `v1/stock`
+ */
+export async function request(path: string, asking: Asking = {}): Promise<Reply> {
+  const reply = await send(path, 'application/json', patienceMs, asking);
+  if (reply.kind !== 'done') return reply;
+  const { response } = reply;
+  return { kind: 'done', body: await bodyOf(response), tag: response.headers.get('etag') ?? undefined };
+}
+
+/** Has the service make a file. */
+export async function requestFile(
+  path: string,
+  body: Json,
+): Promise<Refusal | { readonly kind: 'done'; readonly file: Blob }> {
+  const reply = await send(path, '*/*', filePatienceMs, { method: 'POST', body });
+  if (reply.kind !== 'done') return reply;
+  try {
+    return { kind: 'done', file: await reply.response.blob() };
+  } catch {
+    return { kind: 'offline' };
+  }
 }

@@ -18,7 +18,7 @@ export interface Sight {
   readonly top: number;
   readonly width: number;
   readonly height: number;
-  /** Of its millimetres to a real one, where it is seen squarely. */
+  /** How many of its millimetres are a real one, where that means something. */
   readonly ratio?: number;
 }
 

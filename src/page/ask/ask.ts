@@ -10,15 +10,16 @@ const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'modu
 const waiting = new Map<number, Waiting>();
 let count = 0;
 
-worker.onmessage = ({ data }: MessageEvent<Response>) => {
-  const asked = waiting.get(data.id);
-  waiting.delete(data.id);
-  if ('failure' in data) asked?.reject(new Error(data.failure));
-  else asked?.resolve(data.result as never);
+worker.onmessage = ({ data }: MessageEvent<string>) => {
+  const response = JSON.parse(data) as Response;
+  const asked = waiting.get(response.id);
+  waiting.delete(response.id);
+  if ('failure' in response) asked?.reject(new Error(response.failure));
+  else asked?.resolve(response.result as never);
 };
 
 /**
- * Asks the core in its worker.
+ * Asks the core in its worker. Both ways go values as JSON has them.
  * @throws Error when the core failed; what cannot be folded is an answer and no failure
  */
 export function ask<Name extends keyof Methods>(

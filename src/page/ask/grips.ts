@@ -8,13 +8,6 @@ import type { Grip, Sight } from './answer.ts';
 const paperIn = ({ marks }: Sight): Bounds =>
   boxOf(plainMarks(marks).flatMap((mark) => (mark.kind === 'face' ? mark.outline : [])));
 
-/** How many millimetres of a picture that shows the flat form squarely are a real one. */
-export function ratioOf({ proof }: Folded, sight: Sight): number {
-  const form = boxOf(proof.faces.flatMap(({ corners }) => corners));
-  const paper = paperIn(sight);
-  return ((paper.right - paper.left) / (form.right - form.left)) * 1e6;
-}
-
 /** Where the picture of the flat form from a side shows what is cut out of places that are seen from there. */
 export function gripsIn(folded: Folded, side: Grip['side'], sight: Sight): readonly Grip[] {
   const form = boxOf(folded.proof.faces.flatMap(({ corners }) => corners));

@@ -10,14 +10,15 @@ import { nearest, shortagesOf } from '../../../shared/solver/refusal.ts';
 import { remediesFor } from '../../../shared/solver/remedies.ts';
 import { type Misfit, solveFolder } from '../../../shared/solver/solve-folder.ts';
 import { type FolderSpec, folderSpec } from '../../../shared/spec/folder-spec.ts';
-import type { GroupMark, Mark } from '../../../shared/views/picture.ts';
+import { closedScene } from '../../../shared/views/closed-scene.ts';
+import { flatScene } from '../../../shared/views/flat-scene.ts';
+import { halfOpenScene } from '../../../shared/views/half-open-scene.ts';
 import { stepScenes } from '../../../shared/views/step-scenes.ts';
-import { pictureOf } from '../../../shared/views/views.ts';
-import type { Answer, Fault, Fit, Further, ShownStep, Sight, SightName } from './answer.ts';
+import type { Answer, Fault, Fit, Further, ShownStep } from './answer.ts';
 import { askewIn } from './askew.ts';
 import { catalogue } from './catalogue.ts';
 import { faultsOf, pointerOf } from './faults.ts';
-import { gripsIn, ratioOf } from './grips.ts';
+import { gripsIn } from './grips.ts';
 import { openSheetOf } from './open-sheet.ts';
 import { sightOf } from './sight.ts';
 import type { Solid } from './solid.ts';
@@ -77,22 +78,14 @@ function foldedOrThrow(spec: unknown): Folded {
   return outcome.folded;
 }
 
-const isGroup = (mark: Mark): mark is GroupMark => mark.kind === 'group';
-
-/** The one scene of a picture, without the title and the legend around it: the page has its own. */
-function sightIn(folded: Folded, name: SightName): Sight {
-  const picture = pictureOf(folded, name);
-  const scene = picture?.marks.filter(isGroup).find((group) => group.name === name);
-  if (!picture || !scene) throw new Error(`the folder has no picture ${name}`);
-  return sightOf(picture, scene.marks);
-}
-
+/** Room for a scene, in millimetres of its own page. */
+const alone = { width: 260, height: 138 };
 const asStep = { width: 120, height: 120 };
 
 const stepsOf = (folded: Folded): readonly ShownStep[] =>
   stepScenes(folded, asStep).map((scene) => ({
     words: scene.heading,
-    sight: sightOf(scene, scene.marks),
+    sight: sightOf(scene),
   }));
 
 const fitsOf = ({ plan }: Folded): readonly Fit[] =>
@@ -136,11 +129,8 @@ export const methods = {
         return { state: 'refused', faults: shortages(outcome.spec, outcome.misfit) };
       case 'folded': {
         const { folded } = outcome;
-        const flat = (side: 'outside' | 'inside') => {
-          const sight = sightIn(folded, side);
-          return { ...sight, ratio: ratioOf(folded, sight) };
-        };
-        const [outside, inside] = [flat('outside'), flat('inside')];
+        const outside = sightOf(flatScene(folded, 'outside', alone));
+        const inside = sightOf(flatScene(folded, 'inside', alone));
         return {
           state: 'folded',
           plan: showPlan(folded, { alternatives: [], fittings: undefined }),
@@ -152,8 +142,8 @@ export const methods = {
           sights: {
             outside,
             inside,
-            closed: sightIn(folded, 'closed'),
-            'half-open': sightIn(folded, 'half-open'),
+            closed: sightOf(closedScene(folded, alone)),
+            'half-open': sightOf(halfOpenScene(folded, alone)),
           },
         };
       }

@@ -1,5 +1,5 @@
 import { plainMarks } from '../../../shared/views/move-marks.ts';
-import type { Mark, PagePoint, Scene } from '../../../shared/views/picture.ts';
+import type { PagePoint, Scene } from '../../../shared/views/picture.ts';
 import type { Sight } from './answer.ts';
 
 /** Around what is drawn, in millimetres, for the width of lines. */
@@ -27,11 +27,8 @@ function pointsOf(mark: PlainMark): readonly PagePoint[] {
   }
 }
 
-/** Marks with a tight frame around them. */
-export function sightOf(
-  { name, description }: Pick<Scene, 'name' | 'description'>,
-  marks: readonly Mark[],
-): Sight {
+/** A scene with a tight frame around it. */
+export function sightOf({ name, description, marks, ratio }: Scene): Sight {
   const points = plainMarks(marks).flatMap(pointsOf);
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   const [left, top] = [Math.min(...xs) - margin, Math.min(...ys) - margin];
@@ -43,5 +40,6 @@ export function sightOf(
     top,
     width: Math.max(...xs) + margin - left,
     height: Math.max(...ys) + margin - top,
+    ...(ratio === undefined ? {} : { ratio }),
   };
 }

@@ -5,7 +5,7 @@ import { prepareFor } from './tools.ts';
 /** The core in a thread of its own: the page stays quick while it thinks. */
 const scope = self as unknown as {
   onmessage: (event: MessageEvent<Request>) => void;
-  postMessage: (response: Response) => void;
+  postMessage: (response: string) => void;
 };
 
 async function answer({ id, method, words }: Request): Promise<Response> {
@@ -18,4 +18,5 @@ async function answer({ id, method, words }: Request): Promise<Response> {
   }
 }
 
-scope.onmessage = async ({ data }) => scope.postMessage(await answer(data));
+// many small objects are read faster from a text than from a copy of them
+scope.onmessage = async ({ data }) => scope.postMessage(JSON.stringify(await answer(data)));

@@ -45,6 +45,8 @@ const withoutJsonSchema = () => ({
 export function pageConfig(outDir, projectFolder) {
   const { version } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8'));
   const root = join(projectFolder, 'src', 'page');
+  // what is loaded later may take from what is there already: fewer files, and smaller
+  const options = { checks: { pluginTimings: false }, preserveEntrySignatures: 'allow-extension' };
   const plugins = () => [
     clipperLater(root, projectFolder),
     withoutJsonSchema(),
@@ -68,8 +70,8 @@ export function pageConfig(outDir, projectFolder) {
       assetsInlineLimit: 0,
       reportCompressedSize: false,
       chunkSizeWarningLimit: 800,
-      rolldownOptions: { checks: { pluginTimings: false } },
+      rolldownOptions: options,
     },
-    worker: { format: 'es', plugins },
+    worker: { format: 'es', plugins, rolldownOptions: options },
   };
 }

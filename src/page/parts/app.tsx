@@ -1,7 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { design, redo, undo } from '../state/design.ts';
+import { design, redo, swappedIn, undo } from '../state/design.ts';
 import { status } from '../state/status.ts';
-import { useStore } from '../state/store.ts';
+import { usePicked, useStore } from '../state/store.ts';
 import { PaperDefs } from '../views/paper-defs.tsx';
 import { useVoice } from '../words/use-voice.ts';
 import { ContentsForm } from './contents-form.tsx';
@@ -36,7 +37,7 @@ function onKey(event: KeyboardEvent): void {
 
 /** What was just done, said once. */
 const Status = () => {
-  const { text, count } = useStore(status);
+  const { text, count } = useStore(status, 'text', 'count');
   return (
     <p class="status" role="status">
       {text !== '' && <span key={count}>{text}</span>}
@@ -49,7 +50,7 @@ function Peek() {
   const { say } = useVoice();
   const show = useShow();
   const headline = useHeadline();
-  const { answer } = useStore(design);
+  const { answer } = useStore(design, 'answer');
   const closed = answer?.state === 'folded' ? answer.plan.closed : undefined;
   return (
     <p class="peek">
@@ -63,10 +64,38 @@ function Peek() {
   );
 }
 
+/** Patterns of the sheet's faces, for every picture. */
+const Paper = () => <PaperDefs swapped={usePicked(design, swappedIn)} />;
+
+/** Where the folder lies: at rest once everything is told of the design. */
+function Table({ children }: { readonly children: ComponentChildren }) {
+  const { told, history } = useStore(design, 'told', 'history');
+  return (
+    <div class="table" data-at={told === history.now.spec ? 'rest' : 'work'}>
+      {children}
+    </div>
+  );
+}
+
+/** All that is shown of the last folder that could be folded. */
+function Folded() {
+  const { folded, answer } = useStore(design, 'folded', 'answer');
+  if (!folded) return null;
+  const stale = answer?.state !== 'folded';
+  return (
+    <div class={stale ? 'stale' : undefined}>
+      <Figures folded={folded} />
+      <Legend />
+      {!stale && <Notes folded={folded} />}
+      <TakeAlong folded={folded} />
+      <Numbers folded={folded} />
+    </div>
+  );
+}
+
 /** The whole page. */
 export function App() {
   const { say } = useVoice();
-  const { folded, answer, told, history } = useStore(design);
   useEffect(() => {
     document.title = say('page.title');
   }, [say]);
@@ -74,10 +103,9 @@ export function App() {
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
   }, []);
-  const stale = folded !== undefined && answer?.state !== 'folded';
   return (
     <>
-      <PaperDefs swapped={history.now.swapped} />
+      <Paper />
       <Header />
       <main>
         <div class="wishes">
@@ -89,20 +117,12 @@ export function App() {
           <CuttingForm />
           <Peek />
         </div>
-        <div class="table" data-at={told === history.now.spec ? 'rest' : 'work'}>
+        <Table>
           <Outcome />
           <Refusal />
-          {folded && (
-            <div class={stale ? 'stale' : undefined}>
-              <Figures folded={folded} />
-              <Legend />
-              {!stale && <Notes folded={folded} />}
-              <TakeAlong folded={folded} />
-              <Numbers folded={folded} />
-            </div>
-          )}
+          <Folded />
           <Keeping />
-        </div>
+        </Table>
       </main>
       <footer>
         <p>

@@ -23,7 +23,7 @@ const standingOf = (spec: Spec): string => {
 /** What goes into the pockets. */
 export function ContentsForm() {
   const { say } = useVoice();
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   const card = valueAt(spec, '/contents/item/size');
   const hasCard = valueAt(spec, '/contents/item') !== undefined;
   const cards = useSizes('card');

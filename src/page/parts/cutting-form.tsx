@@ -18,9 +18,9 @@ type Held = Option & { readonly holds: Json; readonly about?: string };
 /** How lines are drawn, and what the machine can take. */
 export function CuttingForm() {
   const { say, tell } = useVoice();
-  const { history, catalogue } = useStore(design);
+  const { history, catalogue } = useStore(design, 'history', 'catalogue');
   const { spec } = history.now;
-  const { kept } = useStore(keptThings);
+  const { kept } = useStore(keptThings, 'kept');
   const starting: readonly Held[] = catalogue.conventions.map(({ name, description, convention }) => {
     const word = `cutting.starting.${name}`;
     return {

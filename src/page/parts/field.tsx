@@ -1,16 +1,17 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Fault } from '../ask/answer.ts';
 import { design } from '../state/design.ts';
-import { useStore } from '../state/store.ts';
+import { usePicked } from '../state/store.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { fieldId } from './field-id.ts';
 import { Told } from './told.tsx';
 
 /** What is wrong with one member of the spec, once its writer has paused. */
 export function useFaults(path: string): readonly Fault[] {
-  const { answer, settled } = useStore(design);
-  if (!settled || answer?.state !== 'unreadable') return [];
-  return answer.faults.filter((fault) => fault.path === path);
+  const faults = usePicked(design, ({ answer, settled }) =>
+    settled && answer?.state === 'unreadable' ? answer.faults : undefined,
+  );
+  return faults?.filter((fault) => fault.path === path) ?? [];
 }
 
 export interface FieldProps {
@@ -55,7 +56,7 @@ export function Field({ path, label, hint, children, after }: FrameProps) {
         <p class="fault" id={`${id}-fault`}>
           {faults.map(({ message, remedy }) => (
             <span key={message}>
-              <Told told={tell(message)} />
+              <Told told={tell(message)} begins />
               {remedy && (
                 <>
                   {': '}

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { FoldedAnswer, Grip, SightName } from '../ask/answer.ts';
-import { design } from '../state/design.ts';
-import { useStore } from '../state/store.ts';
+import { design, unitsIn } from '../state/design.ts';
+import { usePicked } from '../state/store.ts';
 import { OpenSheetView } from '../views/open-sheet-view.tsx';
 import { SightView } from '../views/sight-view.tsx';
 import { usePrint } from '../views/use-print.ts';
@@ -27,6 +27,7 @@ interface PrintProps {
 /** A picture with its caption, and with the same one as large as the window on demand. */
 function Print({ name, caption, voice: { say }, children, large }: PrintProps) {
   const dialog = useRef<HTMLDialogElement>(null);
+  const [isLarge, setIsLarge] = useState(false);
   return (
     <figure class={`print print-${name}`}>
       {children}
@@ -36,12 +37,15 @@ function Print({ name, caption, voice: { say }, children, large }: PrintProps) {
           type="button"
           class="quiet"
           aria-label={say('picture.largerOf', { picture: caption })}
-          onClick={() => dialog.current?.showModal()}
+          onClick={() => {
+            setIsLarge(true);
+            dialog.current?.showModal();
+          }}
         >
           {say('picture.larger')}
         </button>
       </figcaption>
-      <dialog ref={dialog} aria-label={caption} class="large">
+      <dialog ref={dialog} aria-label={caption} class="large" onClose={() => setIsLarge(false)}>
         <form method="dialog">
           <button type="submit">{say('page.closeDialog')}</button>
         </form>
@@ -51,7 +55,7 @@ function Print({ name, caption, voice: { say }, children, large }: PrintProps) {
           // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, also for who has no pointer
           tabIndex={0}
         >
-          <div class="at-least">{large()}</div>
+          <div class="at-least">{isLarge && large()}</div>
         </section>
       </dialog>
     </figure>
@@ -62,18 +66,17 @@ function Print({ name, caption, voice: { say }, children, large }: PrintProps) {
 export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
   const voice = useVoice();
   const { say, tell } = voice;
-  const { history } = useStore(design);
+  const units = usePicked(design, unitsIn);
   const print = usePrint();
   const gripsOn = useMemo<Partial<Record<SightName, readonly Grip[]>>>(
     () => Object.groupBy(folded.grips, ({ side }) => side),
     [folded],
   );
-  const { spec } = history.now;
   const sheet = (tallest: number) => (
     <OpenSheetView
       folded={folded}
       voice={voice}
-      inches={spec.units === 'in'}
+      inches={units === 'in'}
       tallest={tallest}
       photo={print.photos.inside}
     />

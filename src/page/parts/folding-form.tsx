@@ -37,7 +37,7 @@ function chooseStyle(name: string): void {
 
 function Choices({ form }: { readonly form: StyleForm }) {
   const { say, tell } = useVoice();
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   return (
     <>
       {form.choices.map((choice) => (
@@ -60,7 +60,7 @@ function Choices({ form }: { readonly form: StyleForm }) {
 /** How the sheet is folded, and which sizes are fixed. */
 export function FoldingForm() {
   const { say, tell, language } = useVoice();
-  const { history, catalogue, answer } = useStore(design);
+  const { history, catalogue, answer } = useStore(design, 'history', 'catalogue', 'answer');
   const { styles } = catalogue;
   const { spec } = history.now;
   const form = styles.find(({ name }) => name === spec.style) ?? styles[0];

@@ -25,8 +25,8 @@ const Pick = ({ id, label, value, onChoose, children }: PickProps) => (
 /** The name of the page, and how it speaks and looks. */
 export function Header() {
   const { say, language } = useVoice();
-  const { look } = useStore(manners);
-  const { history } = useStore(design);
+  const { look } = useStore(manners, 'look');
+  const { history } = useStore(design, 'history');
   return (
     <header class="top">
       {/* no link, since the address belongs to the design */}

@@ -32,7 +32,7 @@ const over = (before: Json | undefined, value: Json): Json => {
 /** Keeps a paper, a machine or a way of drawing under a name, where the service can be reached. */
 export function KeepAs({ kind, label, value, name }: KeepAsProps) {
   const { say } = useVoice();
-  const { reach } = useStore(keptThings);
+  const { reach } = useStore(keptThings, 'reach');
   const [typed, setTyped] = useState<string>();
   const [trouble, setTrouble] = useState('');
   if (reach !== 'ready' || value === undefined) return null;

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Kept } from '../api/kept.ts';
 import { isObject, type Json, type Spec } from '../spec/pointer.ts';
-import { design, put } from '../state/design.ts';
+import { put, specNow } from '../state/design.ts';
 import { keep, keptThings, removeFrom } from '../state/kept.ts';
 import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
@@ -87,8 +87,7 @@ function KeptDesign({ kept, onOpen }: DesignProps) {
 /** Keeps designs with the service, opens them again and shares them. */
 export function Keeping() {
   const { say } = useVoice();
-  const { reach, member, kept } = useStore(keptThings);
-  const { history } = useStore(design);
+  const { reach, member, kept } = useStore(keptThings, 'reach', 'member', 'kept');
   const [name, setName] = useState('');
   const [about, setAbout] = useState(emptyAbout);
   const [trouble, setTrouble] = useState('');
@@ -106,7 +105,7 @@ export function Keeping() {
       setTrouble(say('keep.nameNeeded'));
       return;
     }
-    const reply = await keep('designs', called, designOf(history.now.spec, called, about));
+    const reply = await keep('designs', called, designOf(specNow(), called, about));
     if (reply.kind === 'done') {
       setTrouble('');
       tellStatus(say('keep.done', { name: called }));

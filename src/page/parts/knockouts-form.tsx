@@ -41,7 +41,7 @@ function usePlaces(): {
   readonly pockets: readonly string[];
   readonly first: Places;
 } {
-  const { folded } = useStore(design);
+  const { folded } = useStore(design, 'folded');
   const places = folded?.plan.places.map(({ name }) => name) ?? ['front cover'];
   const pockets = folded?.pockets ?? [];
   return {
@@ -54,7 +54,7 @@ function usePlaces(): {
 /** What is asked of each kind. */
 function Measures({ kind, path }: { readonly kind: KindName; readonly path: string }) {
   const { say } = useVoice();
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   if (kind === 'lettering')
     return (
       <>
@@ -169,7 +169,7 @@ function Knockout({ knockout, index, onRemove }: KnockoutProps) {
         </More>
       )}
       <p class="buttons">
-        <button type="button" aria-label={say('cutout.removeOf', { title })} onClick={onRemove}>
+        <button type="button" aria-label={`${say('cutout.remove')}: ${title}`} onClick={onRemove}>
           {say('cutout.remove')}
         </button>
       </p>
@@ -180,7 +180,7 @@ function Knockout({ knockout, index, onRemove }: KnockoutProps) {
 /** Everything that is cut out, one under the other, and what else could be. */
 export function KnockoutsForm() {
   const { say } = useVoice();
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   const { first } = usePlaces();
   const [kind, setKind] = useState<KindName>('circle');
   const list = listIn(spec.knockouts);

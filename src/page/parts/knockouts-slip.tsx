@@ -9,7 +9,7 @@ const loadForm = () => import('./knockouts-form.tsx').then(({ KnockoutsForm }) =
 /** What is cut out of the finished folder: its form is loaded for those who cut something out. */
 export function KnockoutsSlip() {
   const { say } = useVoice();
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   const [wanted, setWanted] = useState(false);
   const has = Array.isArray(spec.knockouts) && spec.knockouts.length > 0;
   return (

@@ -1,14 +1,14 @@
 import type { ComponentChildren } from 'preact';
 
-/** What is seldom needed, behind one line. */
-export const More = ({
-  title,
-  children,
-}: {
+interface MoreProps {
   readonly title: string;
   readonly children: ComponentChildren;
-}) => (
-  <details class="more">
+  readonly onOpen?: () => void;
+}
+
+/** What is seldom needed, behind one line. */
+export const More = ({ title, children, onOpen }: MoreProps) => (
+  <details class="more" onToggle={({ currentTarget }) => currentTarget.open && onOpen?.()}>
     <summary>{title}</summary>
     <div class="more-inside">{children}</div>
   </details>

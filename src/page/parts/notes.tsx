@@ -20,7 +20,7 @@ function Proposals({ proposals }: { readonly proposals: readonly Proposal[] }) {
           <li key={message}>
             <span>
               <b>
-                <Told told={told} />
+                <Told told={told} begins />
               </b>
               <br />
               <small>
@@ -51,7 +51,7 @@ function Proposals({ proposals }: { readonly proposals: readonly Proposal[] }) {
 /** Why nothing can be folded, and what would help. */
 export function Refusal() {
   const { say, tell } = useVoice();
-  const { answer, further, settled } = useStore(design);
+  const { answer, further, settled } = useStore(design, 'answer', 'further', 'settled');
   if (answer?.state !== 'refused') return null;
   return (
     <section class="card refusal" aria-labelledby="why-not">
@@ -59,7 +59,7 @@ export function Refusal() {
       <ul>
         {answer.faults.map(({ message }) => (
           <li key={message}>
-            <Told told={tell(message)} />
+            <Told told={tell(message)} begins />
           </li>
         ))}
       </ul>
@@ -125,7 +125,7 @@ const toldApart = 'print-not-upright';
 /** What to know before cutting, and other ways that work. */
 export function Notes({ folded }: { readonly folded: FoldedAnswer }) {
   const { say, tell } = useVoice();
-  const { further } = useStore(design);
+  const { further } = useStore(design, 'further');
   const warnings = folded.plan.warnings.filter(({ code }) => code !== toldApart);
   return (
     <section class="card" aria-labelledby="notes-title">
@@ -134,7 +134,7 @@ export function Notes({ folded }: { readonly folded: FoldedAnswer }) {
       <ul class="warnings">
         {warnings.map(({ code, path, message, remedy }) => (
           <li key={`${code}${message}`}>
-            <Told told={tell(message)} />
+            <Told told={tell(message)} begins />
             {'. '}
             {remedy && say('notes.remedy', { remedy: tell(remedy).text })}{' '}
             {fieldFor(path) && (

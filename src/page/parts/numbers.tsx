@@ -8,7 +8,7 @@ import { useShow } from './use-show.ts';
 /** What else the pockets take. */
 function Fits() {
   const { say, tell, language } = useVoice();
-  const fits = useStore(design).further?.fits ?? [];
+  const fits = useStore(design, 'further').further?.fits ?? [];
   if (fits.length === 0) return null;
   const list = fits.map(({ item, envelope, perPocket }) =>
     envelope === undefined
@@ -55,7 +55,7 @@ export function Numbers({ folded: { plan } }: { readonly folded: FoldedAnswer })
           {plan.reasons.map(({ dimension, title, value, decidedBy, why }) => (
             <tr key={dimension}>
               <th scope="row">
-                <Told told={tell(title)} />
+                <Told told={tell(title)} begins />
               </th>
               <td>{show(value)}</td>
               <td>{decidedBy === 'given' ? say('numbers.because.given') : <Told told={tell(why)} />}</td>

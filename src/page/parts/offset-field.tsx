@@ -16,7 +16,7 @@ interface OffsetProps {
 
 /** How far something is moved along one axis; a minus moves it the other way. */
 export function OffsetField({ path, axis, label, hint }: OffsetProps) {
-  const { spec } = useStore(design).history.now;
+  const { spec } = useStore(design, 'history').history.now;
   const [typed, setTyped] = useState<string>();
   const offset = valueAt(spec, path);
   const unit = spec.units === 'in' ? 'in' : 'mm';

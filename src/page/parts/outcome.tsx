@@ -39,14 +39,14 @@ function headline(answer: Answer | undefined, voice: Voice, show: ReturnType<typ
 export function useHeadline(): string {
   const voice = useVoice();
   const show = useShow();
-  const { answer, failed } = useStore(design);
+  const { answer, failed } = useStore(design, 'answer', 'failed');
   return failed ? voice.say('page.failed') : headline(answer, voice, show);
 }
 
 /** What became of the wish; screen readers are told when it changes. */
 export function Outcome() {
   const { say } = useVoice();
-  const { answer, folded, settled } = useStore(design);
+  const { answer, folded, settled } = useStore(design, 'answer', 'folded', 'settled');
   const words = useHeadline();
   const stale = folded !== undefined && answer?.state !== 'folded';
   return (

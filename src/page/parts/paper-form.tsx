@@ -15,8 +15,8 @@ import { useSizes } from './use-sizes.ts';
 
 function PhotoField({ face }: { readonly face: Face }) {
   const { say } = useVoice();
-  const { swapped } = useStore(design).history.now;
-  const there = photoOn(face, swapped, useStore(photos));
+  const { swapped } = useStore(design, 'history').history.now;
+  const there = photoOn(face, swapped, useStore(photos, ...faces));
   const [failed, setFailed] = useState(false);
   const own: Face = swapped ? (face === 'outside' ? 'inside' : 'outside') : face;
   const id = `photo-${face}`;
@@ -59,8 +59,8 @@ function turn(stock: Json | undefined, lies: boolean): void {
 /** The sheet that it is made of. */
 export function PaperForm() {
   const { say } = useVoice();
-  const { history, answer } = useStore(design);
-  const { kept } = useStore(keptThings);
+  const { history, answer } = useStore(design, 'history', 'answer');
+  const { kept } = useStore(keptThings, 'kept');
   const { spec } = history.now;
   const { stock } = spec;
   const several = Array.isArray(stock);

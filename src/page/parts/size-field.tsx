@@ -42,7 +42,7 @@ export function SizeField({
   others = [],
 }: SizeFieldProps) {
   const { say } = useVoice();
-  const { history, catalogue } = useStore(design);
+  const { history, catalogue } = useStore(design, 'history', 'catalogue');
   const [wantsOwn, setWantsOwn] = useState(false);
   const held = valueAt(history.now.spec, path);
   const size = valueAt(held, '/size');
@@ -54,13 +54,14 @@ export function SizeField({
     setWantsOwn(chosen === own);
     const picked = others.find((each) => each.value === chosen);
     const rest = besideSize(other ? undefined : held);
-    if (picked) change(path, picked.holds);
-    else if (chosen === '') change(path, undefined);
+    // somebody who types in a list of names passes by others: that is one choice
+    if (picked) change(path, picked.holds, path);
+    else if (chosen === '') change(path, undefined, path);
     else if (chosen === own) {
       const before = catalogue.sizes.find((each) => each.value === size);
       const sides = before && { width: before.width, height: before.height };
-      change(path, { ...sides, ...besideSize(held) });
-    } else change(path, { size: chosen, ...rest });
+      change(path, { ...sides, ...besideSize(held) }, path);
+    } else change(path, { size: chosen, ...rest }, path);
   };
 
   return (

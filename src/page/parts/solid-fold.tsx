@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ask } from '../ask/ask.ts';
 import type { Stage } from '../solid/stage.ts';
-import { design } from '../state/design.ts';
+import { design, specNow, swappedIn } from '../state/design.ts';
 import { tellStatus } from '../state/status.ts';
-import { useStore } from '../state/store.ts';
+import { usePicked, useStore } from '../state/store.ts';
 import { usePrint } from '../views/use-print.ts';
 import { useVoice } from '../words/use-voice.ts';
 
@@ -27,8 +27,8 @@ const keyTurns: Readonly<Record<string, readonly [across: number, down: number]>
 /** The folder in space. What draws it is loaded when it is first asked for. */
 export function SolidFold({ at, label, onFail }: SolidFoldProps) {
   const { say } = useVoice();
-  const { history, folded } = useStore(design);
-  const { swapped } = history.now;
+  const { folded } = useStore(design, 'folded');
+  const swapped = usePicked(design, swappedIn);
   const print = usePrint();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [stage, setStage] = useState<Stage>();
@@ -54,7 +54,7 @@ export function SolidFold({ at, label, onFail }: SolidFoldProps) {
 
   useEffect(() => {
     if (!stage || folded === undefined) return;
-    ask('solid', history.now.spec).then(
+    ask('solid', specNow()).then(
       (solid) => stage.show(solid),
       () => undefined,
     );

@@ -35,7 +35,7 @@ function usePlay(at: number, count: number, move: (to: number) => void) {
 /** The folding, step by step: flat pictures at once, and in space on demand. */
 export function Steps() {
   const { say, tell } = useVoice();
-  const { further } = useStore(design);
+  const { further } = useStore(design, 'further');
   const print = usePrint();
   const [at, setAt] = useState(0);
   const [inSpace, setInSpace] = useState(false);

@@ -1,33 +1,37 @@
+import { useState } from 'preact/hooks';
 import type { FoldedAnswer } from '../ask/answer.ts';
 import { ask } from '../ask/ask.ts';
 import { toFragment } from '../spec/address.ts';
-import { design } from '../state/design.ts';
+import { design, specNow } from '../state/design.ts';
 import { tellStatus } from '../state/status.ts';
-import { useStore } from '../state/store.ts';
+import { usePicked } from '../state/store.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { download } from './download.ts';
+import { Later } from './later.ts';
+import { More } from './more.tsx';
 import { Told } from './told.tsx';
+
+const loadFromService = () => import('./from-service.tsx').then(({ FromService }) => FromService);
 
 declare const __HEMFOLD_VERSION__: string;
 
 /** Files, paper and the address. */
 export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
   const { say, tell } = useVoice();
-  const { history, answer } = useStore(design);
-  const { now } = history;
-  const ready = answer?.state === 'folded';
+  const [opened, setOpened] = useState(false);
+  const ready = usePicked(design, ({ answer }) => answer?.state === 'folded');
   const file = `${folded.plan.style}-folder`;
   const drawing = async () => {
-    download(`${file}.svg`, 'image/svg+xml', await ask('drawing', now.spec));
+    download(`${file}.svg`, 'image/svg+xml', await ask('drawing', specNow()));
     tellStatus(say('take.saved', { name: `${file}.svg` }));
   };
   const foldModel = async () => {
-    const model = await ask('foldFile', now.spec, `hemfold ${__HEMFOLD_VERSION__}`);
+    const model = await ask('foldFile', specNow(), `hemfold ${__HEMFOLD_VERSION__}`);
     download(`${file}.fold`, 'application/json', JSON.stringify(model));
     tellStatus(say('take.saved', { name: `${file}.fold` }));
   };
   const copy = async () => {
-    const address = new URL(toFragment(now), location.href).href;
+    const address = new URL(toFragment(design.get().history.now), location.href).href;
     try {
       await navigator.clipboard.writeText(address);
       tellStatus(say('take.link.copied'));
@@ -44,7 +48,7 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
           <ul>
             {folded.forbids.map(({ message }) => (
               <li key={message}>
-                <Told told={tell(message)} />
+                <Told told={tell(message)} begins />
               </li>
             ))}
           </ul>
@@ -67,6 +71,18 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
         </p>
       ) : (
         !ready && <p>{say('take.nothing')}</p>
+      )}
+      {ready && folded.forbids.length === 0 && (
+        <More title={say('made.title')} onOpen={() => setOpened(true)}>
+          {opened && (
+            <Later
+              load={loadFromService}
+              props={{ folded }}
+              loading={say('made.loading')}
+              failed={say('made.offline')}
+            />
+          )}
+        </More>
       )}
       <p class="hint">{say('take.safety')}</p>
       <p class="hint">{say('take.link.hint')}</p>

@@ -16,7 +16,7 @@ interface TypedProps extends FieldProps {
 
 /** A field that is typed into. While it is, it shows what was typed; afterwards, what the spec holds. */
 function TypedField({ path, label, hint, read, inputMode, placeholder, class: name }: TypedProps) {
-  const { history } = useStore(design);
+  const { history } = useStore(design, 'history');
   const [typed, setTyped] = useState<string>();
   const held = valueAt(history.now.spec, path);
   const shown = typed ?? (held === undefined || held === null ? '' : String(held));
@@ -49,7 +49,7 @@ interface LengthProps extends FieldProps {
 
 /** A length; without a unit it is in the page's own. */
 export function LengthField(props: LengthProps) {
-  const { history } = useStore(design);
+  const { history } = useStore(design, 'history');
   const unit = history.now.spec.units === 'in' ? 'in' : 'mm';
   return (
     <TypedField {...props} inputMode="text" class="length" read={(typed) => lengthForSpec(typed, unit)} />

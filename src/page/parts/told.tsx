@@ -1,5 +1,13 @@
 import type { Told as ToldText } from '../words/tell.ts';
 
+interface ToldProps {
+  readonly told: ToldText;
+  /** It begins a sentence. */
+  readonly begins?: boolean;
+}
+
 /** What the core says; where it stayed English, a screen reader reads it so. */
-export const Told = ({ told: { text, known } }: { readonly told: ToldText }) =>
-  known ? text : <span lang="en">{text}</span>;
+export function Told({ told: { text, known }, begins = false }: ToldProps) {
+  const shown = begins ? `${text.charAt(0).toUpperCase()}${text.slice(1)}` : text;
+  return known ? shown : <span lang="en">{shown}</span>;
+}

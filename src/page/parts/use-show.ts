@@ -1,13 +1,13 @@
 import type { ShownLength } from '../../../shared/lengths/show-length.ts';
-import { design } from '../state/design.ts';
-import { useStore } from '../state/store.ts';
+import { design, unitsIn } from '../state/design.ts';
+import { usePicked } from '../state/store.ts';
 import { lengthIn, numberIn } from '../words/lengths.ts';
 import { useVoice } from '../words/use-voice.ts';
 
 /** Writes a length in the page's own unit and the reader's language. */
 export function useShow(): (length: ShownLength) => string {
   const { language } = useVoice();
-  const { units } = useStore(design).history.now.spec;
+  const units = usePicked(design, unitsIn);
   return ({ mm, inch }) =>
     units === 'in'
       ? lengthIn(language, `${inch} in`)

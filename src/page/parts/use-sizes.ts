@@ -10,7 +10,7 @@ const groups = ['craft', 'metric', 'inch'] as const;
 /** The published sizes of a kind in the reader's language, by the system that they are defined in. */
 export function useSizes(kind: SizeKind): Readonly<Record<(typeof groups)[number], readonly SizeOption[]>> {
   const { tell } = useVoice();
-  const { sizes } = useStore(design).catalogue;
+  const { sizes } = useStore(design, 'catalogue').catalogue;
   return useMemo(() => {
     const own = sizes
       .filter(({ kinds }) => kinds.includes(kind))

@@ -42,6 +42,12 @@ export const design = storeOf<DesignState>({
   catalogue: { styles: [], sizes: [], conventions: [] },
 });
 
+/** In what the page writes lengths. */
+export const unitsIn = ({ history }: DesignState): Json | undefined => history.now.spec.units;
+
+/** Whether the faces of the sheet are swapped. */
+export const swappedIn = ({ history }: DesignState): boolean => history.now.swapped;
+
 export const specNow = (): Spec => design.get().history.now.spec;
 
 let asking = false;
@@ -78,7 +84,8 @@ async function fold(): Promise<void> {
 const writeAddress = (): void => history.replaceState(null, '', toFragment(design.get().history.now));
 
 async function rest(): Promise<void> {
-  design.set({ settled: true });
+  // what is typed after a pause is another change
+  design.set({ settled: true, history: { ...design.get().history, about: undefined } });
   const spec = specNow();
   try {
     const further = await ask('further', spec);

@@ -23,13 +23,26 @@ export function storeOf<State extends object>(initial: State): Store<State> {
   };
 }
 
-/** The value of a store; the component is drawn anew when it changes. */
-export function useStore<State>(store: Store<State>): State {
+/** What is seen of a store; the component is drawn anew when `changed` says that it must be. */
+function useSeen<State>(store: Store<State>, changed: (seen: State, now: State) => boolean): State {
   const [state, setState] = useState(store.get());
   useEffect(() => {
-    const look = () => setState(store.get());
+    const look = () => {
+      const now = store.get();
+      setState((seen) => (changed(seen, now) ? now : seen));
+    };
     look();
     return store.watch(look);
   }, [store]);
   return state;
 }
+
+/** Members of a store; the component is drawn anew when one of these changes, and for no other. */
+export const useStore = <State, Name extends keyof State>(
+  store: Store<State>,
+  ...names: readonly Name[]
+): Pick<State, Name> => useSeen(store, (seen, now) => names.some((name) => seen[name] !== now[name]));
+
+/** What is picked of a store; the component is drawn anew when that changes. Every use picks one thing. */
+export const usePicked = <State, Part>(store: Store<State>, pick: (state: State) => Part): Part =>
+  pick(useSeen(store, (seen, now) => pick(seen) !== pick(now)));

@@ -119,7 +119,7 @@ function GripButton({ grip, frame }: { readonly grip: Grip; readonly frame: Fram
 
 /** Knockouts to be taken hold of, over the picture that shows them squarely. */
 export function Grips({ grips, frame }: GripsProps) {
-  const knockouts = valueAt(useStore(design).history.now.spec, '/knockouts');
+  const knockouts = valueAt(useStore(design, 'history').history.now.spec, '/knockouts');
   return (
     <>
       {grips

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import { design } from '../state/design.ts';
-import { photoOn, photos } from '../state/photos.ts';
-import { useStore } from '../state/store.ts';
+import { design, swappedIn } from '../state/design.ts';
+import { faces, photoOn, photos } from '../state/photos.ts';
+import { usePicked, useStore } from '../state/store.ts';
 import type { Print } from './marks.tsx';
 
 const noSheet: Print['open'] = {
@@ -11,9 +11,9 @@ const noSheet: Print['open'] = {
 
 /** What is printed on the sheet just now; the same object until something of it changes. */
 export function usePrint(): Print {
-  const { history, folded } = useStore(design);
-  const { swapped } = history.now;
-  const all = useStore(photos);
+  const { folded } = useStore(design, 'folded');
+  const swapped = usePicked(design, swappedIn);
+  const all = useStore(photos, ...faces);
   const open = folded?.open ?? noSheet;
   return useMemo(
     () => ({

@@ -195,7 +195,6 @@ export const words: Words = {
   'cutout.ribbon': 'Breite des Bandes',
   'cutout.more': 'Drehung, und wie tief geschnitten wird',
   'cutout.remove': 'Weglassen',
-  'cutout.removeOf': '{title} weglassen',
   'cutout.move': '{title} verschieben: ziehen, oder mit den Pfeiltasten',
   'cutout.hint': 'In den Bildern lässt es sich ziehen oder mit den Pfeiltasten verschieben.',
   'cutout.forbidden': 'So darf es nicht geschnitten werden',
@@ -307,6 +306,26 @@ export const words: Words = {
   'take.nothing': 'Mitnehmen lässt sich erst etwas, wenn es eine Mappe gibt.',
   'take.safety':
     'Mach das erste Stück aus einfachem Papier. Die Anleitung deiner Maschine und die Angaben zum Material gehen allem vor, was hier steht.',
+
+  // vom Dienst gemacht
+  'made.title': 'Bastelbogen (PDF), mehrere Mappen (ZIP)',
+  'made.loading': 'Einen Moment …',
+  'made.offline': 'Der Dienst ist nicht zu erreichen, und nur er kann diese Dateien machen.',
+  'made.signedOut': 'Erst anmelden: Der Dienst macht diese Dateien für seine Mitglieder.',
+  'made.refused': 'Das ging nicht: {reason}',
+  'made.guide': 'Der Bastelbogen',
+  'made.guide.hint':
+    'Alles, wonach diese Mappe gemacht wird, auf Papier: Maße, Rillen und jede Faltung mit Bild. Auf Englisch.',
+  'made.paper': 'Gedruckt auf',
+  'made.large': 'in großer Schrift',
+  'made.hand': 'für Handwerkzeug, ohne Maschine',
+  'made.template': 'mit dem Bogen in wahrer Größe, über mehrere Seiten',
+  'made.guide.pdf': 'Bastelbogen (PDF)',
+  'made.sheets': 'Mehrere Mappen wie diese',
+  'made.kits': 'Wie viele Mappen',
+  'made.kits.hint': 'Eine von zwanzig kommt dazu, für die, die misslingen.',
+  'made.kitsNeeded': 'Gib eine ganze Zahl von 1 bis {most} an.',
+  'made.sheets.zip': 'Alle Bogen für die Maschine (ZIP)',
 
   'keep.title': 'Aufbewahren und teilen',
   'keep.offline': 'Der Dienst ist nicht zu erreichen. Bis auf das Aufbewahren geht alles auch ohne ihn.',

@@ -195,7 +195,6 @@ export const en = {
   'cutout.ribbon': 'Width of the ribbon',
   'cutout.more': 'Turn, and how deep it is cut',
   'cutout.remove': 'Leave it out',
-  'cutout.removeOf': 'Leave out {title}',
   'cutout.move': 'Move {title}: drag it, or use the arrow keys',
   'cutout.hint': 'In the pictures it can be dragged, or moved with the arrow keys.',
   'cutout.forbidden': 'It must not be cut like this',
@@ -312,6 +311,26 @@ export const en = {
   'take.nothing': 'There is nothing to take along until there is a folder.',
   'take.safety':
     'Make a first piece from plain paper. Follow the instructions of your machine and of the material; they come before anything said here.',
+
+  // what the service makes
+  'made.title': 'Maker’s sheet (PDF), several folders (ZIP)',
+  'made.loading': 'One moment …',
+  'made.offline': 'The service cannot be reached, and only it can make these files.',
+  'made.signedOut': 'Sign in first: the service makes these files for its members.',
+  'made.refused': 'It could not be made: {reason}',
+  'made.guide': 'The maker’s sheet',
+  'made.guide.hint':
+    'Everything to make this folder by, on paper: sizes, scores, and each fold with its picture.',
+  'made.paper': 'Printed on',
+  'made.large': 'in large print',
+  'made.hand': 'for hand tools, without a machine',
+  'made.template': 'with the sheet in real size, over several pages',
+  'made.guide.pdf': 'Maker’s sheet (PDF)',
+  'made.sheets': 'Several folders like this one',
+  'made.kits': 'How many folders',
+  'made.kits.hint': 'One in twenty is added, for those that go wrong.',
+  'made.kitsNeeded': 'Give a whole number from 1 to {most}.',
+  'made.sheets.zip': 'All sheets for the machine (ZIP)',
 
   // kept things
   'keep.title': 'Keep and share',

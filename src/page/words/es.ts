@@ -194,7 +194,6 @@ export const words: Words = {
   'cutout.ribbon': 'Ancho de la cinta',
   'cutout.more': 'Giro y profundidad del recorte',
   'cutout.remove': 'Quitarlo',
-  'cutout.removeOf': 'Quitar {title}',
   'cutout.move': 'Mover {title}: arrastrar, o con las flechas',
   'cutout.hint': 'En las imágenes se puede arrastrar o mover con las flechas.',
   'cutout.forbidden': 'Así no se debe cortar',
@@ -306,6 +305,26 @@ export const words: Words = {
   'take.nothing': 'No hay nada que llevarse hasta que haya una carpeta.',
   'take.safety':
     'Haz una primera pieza de papel corriente. Sigue las instrucciones de tu máquina y del material; están por encima de todo lo que se dice aquí.',
+
+  // lo que hace el servicio
+  'made.title': 'Hoja de taller (PDF), varias carpetas (ZIP)',
+  'made.loading': 'Un momento…',
+  'made.offline': 'No se llega al servicio, y solo él puede hacer estos archivos.',
+  'made.signedOut': 'Inicia sesión primero: el servicio hace estos archivos para sus miembros.',
+  'made.refused': 'No se ha podido hacer: {reason}',
+  'made.guide': 'La hoja de taller',
+  'made.guide.hint':
+    'Todo para hacer esta carpeta, en papel: medidas, hendidos y cada pliegue con su imagen. En inglés.',
+  'made.paper': 'Impresa en',
+  'made.large': 'en letra grande',
+  'made.hand': 'para herramientas de mano, sin máquina',
+  'made.template': 'con la hoja a tamaño real, en varias páginas',
+  'made.guide.pdf': 'Hoja de taller (PDF)',
+  'made.sheets': 'Varias carpetas como esta',
+  'made.kits': 'Cuántas carpetas',
+  'made.kits.hint': 'Se añade una de cada veinte, por las que salgan mal.',
+  'made.kitsNeeded': 'Da un número entero de 1 a {most}.',
+  'made.sheets.zip': 'Todas las hojas para la máquina (ZIP)',
 
   'keep.title': 'Guardar y compartir',
   'keep.offline': 'No se llega al servicio. Todo sigue sin él, menos guardar.',

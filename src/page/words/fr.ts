@@ -194,7 +194,6 @@ export const words: Words = {
   'cutout.ribbon': 'Largeur du ruban',
   'cutout.more': 'Rotation et profondeur de découpe',
   'cutout.remove': 'Enlever',
-  'cutout.removeOf': 'Enlever {title}',
   'cutout.move': 'Déplacer {title} : faire glisser, ou flèches du clavier',
   'cutout.hint': 'Sur les images, on peut le faire glisser ou le déplacer avec les flèches.',
   'cutout.forbidden': 'Cela ne doit pas se couper ainsi',
@@ -306,6 +305,26 @@ export const words: Words = {
   'take.nothing': 'Il n’y a rien à emporter tant qu’il n’y a pas de pochette.',
   'take.safety':
     'Faites une première pièce en papier ordinaire. Suivez les consignes de votre machine et du matériau ; elles passent avant tout ce qui est dit ici.',
+
+  // ce que fait le service
+  'made.title': 'Fiche de fabrication (PDF), plusieurs pochettes (ZIP)',
+  'made.loading': 'Un instant…',
+  'made.offline': 'Le service est injoignable, et lui seul peut faire ces fichiers.',
+  'made.signedOut': 'Connectez-vous d’abord : le service fait ces fichiers pour ses membres.',
+  'made.refused': 'Cela n’a pas pu se faire : {reason}',
+  'made.guide': 'La fiche de fabrication',
+  'made.guide.hint':
+    'Tout ce qu’il faut pour faire cette pochette, sur papier : mesures, rainages et chaque pli en image. En anglais.',
+  'made.paper': 'Imprimée sur',
+  'made.large': 'en gros caractères',
+  'made.hand': 'pour outils à main, sans machine',
+  'made.template': 'avec la feuille grandeur nature, sur plusieurs pages',
+  'made.guide.pdf': 'Fiche de fabrication (PDF)',
+  'made.sheets': 'Plusieurs pochettes comme celle-ci',
+  'made.kits': 'Combien de pochettes',
+  'made.kits.hint': 'Une sur vingt s’ajoute, pour celles qui seront ratées.',
+  'made.kitsNeeded': 'Donnez un nombre entier de 1 à {most}.',
+  'made.sheets.zip': 'Toutes les feuilles pour la machine (ZIP)',
 
   'keep.title': 'Garder et partager',
   'keep.offline': 'Le service est hors d’atteinte. Tout continue sans lui, sauf garder.',

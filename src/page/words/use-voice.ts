@@ -16,7 +16,7 @@ export interface Voice {
 
 /** The page's voice in the reader's language. */
 export function useVoice(): Voice {
-  const { language, words, phrases } = useStore(manners);
+  const { language, words, phrases } = useStore(manners, 'language', 'words', 'phrases');
   return useMemo(() => {
     const say = speaker(words, language);
     return {

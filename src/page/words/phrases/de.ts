@@ -1,4 +1,5 @@
 import type { Phrases } from '../tell.ts';
+import { cutouts } from './cutouts-de.ts';
 import { styles } from './styles-de.ts';
 
 /** Was der Rechenkern sagt, auf Deutsch; Formen siehe `Phrases`. */
@@ -55,7 +56,8 @@ export const phrases: Phrases = {
   'back pocket': 'hintere Tasche',
 
   // Papiere und Formate
-  'craft paper, {name}': 'Bastelpapier, {name}',
+  'craft paper, {number} x {numberB} in': 'Bastelpapier, {number} × {numberB} Zoll',
+  'craft paper, 8 1/2 x 11 in': 'Bastelpapier, 8 1/2 × 11 Zoll',
   'ISO {name}, untrimmed': 'ISO {name}, unbeschnitten',
   'ISO {name}': 'ISO {name}',
   'JIS {name}, not ISO {nameB}': 'JIS {name}, nicht ISO {nameB}',
@@ -342,4 +344,5 @@ export const phrases: Phrases = {
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Die ganze Zeichnung gespiegelt, für einen Bogen, der mit der Außenseite nach oben auf der Maschine liegt.',
   ...styles,
+  ...cutouts,
 };

@@ -1,4 +1,5 @@
 import type { Phrases } from '../tell.ts';
+import { cutouts } from './cutouts-es.ts';
 import { styles } from './styles-es.ts';
 
 /** Lo que dice el motor de cálculo, en español; para las formas, véase `Phrases`. */
@@ -55,7 +56,8 @@ export const phrases: Phrases = {
   'back pocket': 'bolsillo trasero',
 
   // papeles y tamaños
-  'craft paper, {name}': 'papel de manualidades, {name}',
+  'craft paper, {number} x {numberB} in': 'papel de manualidades, {number} × {numberB} pulg.',
+  'craft paper, 8 1/2 x 11 in': 'papel de manualidades, 8 1/2 × 11 pulg.',
   'ISO {name}, untrimmed': 'ISO {name}, sin refilar',
   'ISO {name}': 'ISO {name}',
   'JIS {name}, not ISO {nameB}': 'JIS {name}, no ISO {nameB}',
@@ -343,4 +345,5 @@ export const phrases: Phrases = {
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Todo el dibujo en espejo, para una hoja que está en la máquina con la cara exterior arriba.',
   ...styles,
+  ...cutouts,
 };

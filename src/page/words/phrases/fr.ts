@@ -1,4 +1,5 @@
 import type { Phrases } from '../tell.ts';
+import { cutouts } from './cutouts-fr.ts';
 import { styles } from './styles-fr.ts';
 
 /** Ce que dit le moteur de calcul, en français ; pour les formes, voir `Phrases`. */
@@ -55,7 +56,8 @@ export const phrases: Phrases = {
   'back pocket': 'poche arrière',
 
   // papiers et formats
-  'craft paper, {name}': 'papier de loisirs créatifs, {name}',
+  'craft paper, {number} x {numberB} in': 'papier de loisirs créatifs, {number} × {numberB} po',
+  'craft paper, 8 1/2 x 11 in': 'papier de loisirs créatifs, 8 1/2 × 11 po',
   'ISO {name}, untrimmed': 'ISO {name}, non rogné',
   'ISO {name}': 'ISO {name}',
   'JIS {name}, not ISO {nameB}': 'JIS {name}, et non ISO {nameB}',
@@ -344,4 +346,5 @@ export const phrases: Phrases = {
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Tout le dessin en miroir, pour une feuille posée sur la machine face extérieure dessus.',
   ...styles,
+  ...cutouts,
 };
