@@ -17,7 +17,7 @@ type Method = Parameters<ReturnType<typeof asking>>[0];
 describe('every reply', () => {
   const required: Readonly<Record<string, RegExp>> = {
     'content-security-policy':
-      /^(?=.*default-src 'self')(?=.*script-src 'self')(?=.*frame-ancestors 'none')(?!.*unsafe)/,
+      /^(?=.*default-src 'self')(?=.*script-src 'self')(?=.*frame-ancestors 'none')(?!.*'unsafe)/,
     'x-content-type-options': /^nosniff$/,
     'x-frame-options': /^DENY$/,
     'referrer-policy': /^no-referrer$/,
