@@ -3,8 +3,8 @@ import { drawFolder } from '../drawing/draw-folder.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { scoreSideOf } from '../drawing/score-side.ts';
 import type { Folded } from '../folding/proof-of.ts';
-import type { Measure } from '../lengths/length-schema.ts';
-import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { easilyMeasured } from '../lengths/easily-measured.ts';
+import type { Nm } from '../lengths/nanometres.ts';
 import { describeLength, inMm } from '../lengths/show-length.ts';
 import { cautions } from '../plan-reply/cautions.ts';
 import { warningsOf } from '../plan-reply/warnings.ts';
@@ -12,6 +12,7 @@ import { type Box, ribbonLength, smallBow, ties } from '../ribbon/ribbon.ts';
 import { styleOf } from '../styles/registry.ts';
 import { sentence } from '../views/part-names.ts';
 import { type TextPictures, textPictures } from '../views/scene-picture.ts';
+import { goesIn } from './goes-in.ts';
 import type { Block, Guide, GuideStep, Section } from './guide.ts';
 import type { GuideWish } from './guide-query.ts';
 import { scoringSection } from './scoring-section.ts';
@@ -76,20 +77,15 @@ function sizesSection({ plan }: Folded): Section {
 
 function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boolean): Section {
   const { measure } = plan.spec;
-  const { load } = plan;
   const glue = program.steps.filter((step) => step.kind === 'glue');
-  const tape = roundedUp(tapeLength(glue), measure);
+  const tape = easilyMeasured(tapeLength(glue), measure);
   const sheet = plan.arrangement.sheet;
   const cut = plan.wholeSheet
     ? drawing.offcuts.length > 0
       ? `the whole sheet, with ${drawing.offcuts.length} pieces cut off it`
       : 'the whole sheet: nothing is trimmed'
     : `one blank, ${describeLength(plan.blank.width, measure)} by ${describeLength(plan.blank.height, measure)}`;
-  const contents = load
-    ? [
-        `${load.perPocket} ${load.itemName === 'envelope' ? 'cards with envelopes' : 'cards'} for each pocket, ${describeLength(load.item.width, measure)} by ${describeLength(load.item.height, measure)} each`,
-      ]
-    : [];
+  const contents = goesIn(plan);
   return {
     id: 'needs',
     title: 'At hand, and to cut',
@@ -99,7 +95,7 @@ function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boole
         items: [
           `Paper: ${sheet.title}, ${describeLength(sheet.width, measure)} by ${describeLength(sheet.height, measure)}`,
           `To cut: ${cut}`,
-          ...contents,
+          ...(contents === undefined ? [] : [contents]),
           ...(glue.length > 0 ? [`Tape or glue: about ${describeLength(tape, measure)} in all`] : []),
           byHand
             ? 'Scoring board or metal rule and bone folder, craft knife, cutting mat'
@@ -179,12 +175,6 @@ function glueSection({ plan, program }: Folded): readonly Section[] {
   return [{ id: 'glue', title: 'Glue', blocks }];
 }
 
-/** To a length that is easily measured: a quarter of an inch, or 5 mm. */
-function roundedUp(length: Nm, measure: Measure): Nm {
-  const step = measure === 'inch' ? inch(1 / 4) : mm(5);
-  return Math.ceil(length / step) * step;
-}
-
 const whole = (length: Nm): number => Math.round(inMm(length));
 
 function tieSection({ plan }: Folded): Section {
@@ -199,7 +189,7 @@ function tieSection({ plan }: Folded): Section {
         kind: 'facts',
         facts: ties.map((tie) => [
           sentence(tie),
-          describeLength(roundedUp(ribbonLength(box, tie), measure), measure),
+          describeLength(easilyMeasured(ribbonLength(box, tie), measure), measure),
         ]),
       },
       {

@@ -11,7 +11,7 @@ import { stepScenes } from './step-scenes.ts';
 const margin = 2;
 
 /** A scene alone, without title and legend, to stand among text. */
-const pictureOfScene = ({ name, heading, description, width, height, marks }: Scene): Picture => ({
+export const pictureOfScene = ({ name, heading, description, width, height, marks }: Scene): Picture => ({
   name,
   title: sentence(heading),
   description,

@@ -81,4 +81,12 @@ export const setExamples: Examples = {
       show: 'none',
     },
   ],
+  labelSet: [
+    {
+      name: 'craft-evening-labels',
+      summary: 'Labels and cards for the craft evening, to print on A4',
+      body: { title: 'Lamp room evening', ...craftEvening },
+      show: 'none',
+    },
+  ],
 };

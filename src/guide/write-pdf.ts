@@ -1,11 +1,10 @@
-import svgToPdf from 'svg-to-pdfkit';
 import type { Folded } from '../../shared/folding/proof-of.ts';
 import type { Block, Guide, GuideStep, GuideTable, Section } from '../../shared/guide/guide.ts';
 import type { GuideWish } from '../../shared/guide/guide-query.ts';
 import type { Picture } from '../../shared/views/picture.ts';
-import { writePicture } from '../svg/write-picture.ts';
 import { finished, fonts, newPdf } from './pdf-document.ts';
 import { pageMargin, points } from './pdf-page.ts';
+import { addPicture } from './pdf-picture.ts';
 import { addTemplate } from './pdf-template.ts';
 
 type Pdf = PDFKit.PDFDocument;
@@ -165,19 +164,9 @@ class Writer {
 
   /** Draws a picture at a place, no wider than that, and tells its height. */
   #figure(picture: Picture, left: number, top: number, wide: number): number {
-    const pdf = this.#pdf;
     const height = this.#heightOf(picture, wide);
     const width = (height * picture.width) / picture.height;
-    this.#parent.add(
-      pdf.struct('Figure', { alt: picture.description }, () => {
-        svgToPdf(pdf, writePicture(picture), left, top, {
-          width,
-          height,
-          preserveAspectRatio: 'xMinYMin meet',
-          fontCallback: (_family, bold) => (bold ? fonts.bold : fonts.plain),
-        });
-      }),
-    );
+    addPicture(this.#pdf, this.#parent, picture, { x: left, y: top, width, height });
     return height;
   }
 

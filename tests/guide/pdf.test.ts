@@ -1,25 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { tileStarts } from '../../src/guide/pdf-template.ts';
 import { build } from '../src/build.ts';
 import { tempFolder } from '../src/temp-folder.ts';
-import { toolsRequired } from '../support/dtd.ts';
+import { describeWithPoppler, poppler } from '../support/poppler.ts';
 import { easySleeve } from '../support/sleeves.ts';
-
-/** Poppler's tools read PDF by another author's hand. */
-const hasPoppler = (() => {
-  try {
-    execFileSync('pdfinfo', ['-v'], { stdio: 'ignore' });
-    return true;
-  } catch {
-    return false;
-  }
-})();
-
-const describeWithPoppler = describe.skipIf(!hasPoppler && !toolsRequired);
 
 async function pdfFile(query: string): Promise<{ file: string; folder: string; bytes: Buffer }> {
   const app = await build({}, { clock: () => new Date('2026-11-25T18:30:00Z') });
@@ -34,8 +21,6 @@ async function pdfFile(query: string): Promise<{ file: string; folder: string; b
   writeFileSync(file, reply.rawPayload);
   return { file, folder, bytes: reply.rawPayload };
 }
-
-const run = (command: string, ...words: string[]) => execFileSync(command, words, { encoding: 'utf8' });
 
 /** The longest run of dark pixels in each row of a page, as [start, length] in millimetres at ten pixels each. */
 function longestRuns(file: string): readonly { start: number; length: number }[] {
@@ -56,14 +41,14 @@ function longestRuns(file: string): readonly { start: number; length: number }[]
 describeWithPoppler('the maker’s sheet as a PDF', () => {
   test('is tagged, in English, with its fonts embedded and its text to be read', async () => {
     const { file } = await pdfFile('');
-    expect(run('pdfinfo', file)).toMatch(/Tagged: +yes/u);
-    const fonts = run('pdffonts', file).trim().split('\n').slice(2);
+    expect(poppler('pdfinfo', file)).toMatch(/Tagged: +yes/u);
+    const fonts = poppler('pdffonts', file).trim().split('\n').slice(2);
     expect(fonts.length).toBeGreaterThan(0);
     for (const line of fonts) expect(line).toMatch(/ yes +yes +yes /u);
-    const text = run('pdftotext', '-layout', file, '-');
+    const text = poppler('pdftotext', '-layout', file, '-');
     for (const words of ['Scores from one home edge', '130', 'Safety', 'Fold by fold'])
       expect(text).toContain(words);
-    const structure = run('pdfinfo', '-struct', file);
+    const structure = poppler('pdfinfo', '-struct', file);
     for (const tag of ['H1', 'H2', 'Figure', 'Table', 'TR', 'TH', 'TD']) expect(structure).toContain(tag);
   });
 
@@ -74,13 +59,13 @@ describeWithPoppler('the maker’s sheet as a PDF', () => {
 
   test.each(['a4', 'letter'])('printed on %s, 100 mm is 100 mm, and so is every score', async (paper) => {
     const { file, folder } = await pdfFile(`&template=yes&paper=${paper}`);
-    const pages = Number(/Pages: +(\d+)/u.exec(run('pdfinfo', file))?.[1]);
-    const text = run('pdftotext', '-layout', file, '-').split('\f');
+    const pages = Number(/Pages: +(\d+)/u.exec(poppler('pdfinfo', file))?.[1]);
+    const text = poppler('pdftotext', '-layout', file, '-').split('\f');
     const first = text.findIndex((page) => page.includes('row 1 of')) + 1;
     expect(first).toBeGreaterThan(1);
     expect(pages - first + 1).toBe(4); // 270 × 320 mm on two by two pages
     // 254 dots to the inch are ten to the millimetre
-    run(
+    poppler(
       'pdftoppm',
       '-r',
       '254',
@@ -93,10 +78,7 @@ describeWithPoppler('the maker’s sheet as a PDF', () => {
       file,
       join(folder, 'page'),
     );
-    const page =
-      run('ls', folder)
-        .split('\n')
-        .find((name) => name.startsWith('page')) ?? '';
+    const page = readdirSync(folder).find((name) => name.startsWith('page')) ?? '';
     const runs = longestRuns(join(folder, page));
     // the rule stands 24 mm below the margin's top, less 5
     const rule = runs.slice(10 * 25, 10 * 35).filter(({ length }) => length > 90);
@@ -109,8 +91,8 @@ describeWithPoppler('the maker’s sheet as a PDF', () => {
 
   test('large print has no text below 16 points', async () => {
     const { file } = await pdfFile('&print=large&machine=no');
-    const html = run('pdftotext', '-bbox-layout', file, '-');
-    const sections = run('pdftotext', '-layout', file, '-');
+    const html = poppler('pdftotext', '-bbox-layout', file, '-');
+    const sections = poppler('pdftotext', '-layout', file, '-');
     expect(sections).toContain('Scores from one home edge');
     const heights = [
       ...html.matchAll(/<word xMin="[\d.]+" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">(\w{4,})/gu),

@@ -27,6 +27,7 @@ export const needs: Readonly<Record<Route, Scope | 'nothing'>> = {
   'GET /v1/audit': 'admin',
   'POST /v1/sets/sheets': 'read',
   'POST /v1/sets/plan': 'read',
+  'POST /v1/sets/labels': 'read',
   'POST /v1/calibration/factor': 'read',
   'POST /v1/calibration/strip': 'read',
   'GET /v1/conventions': 'read',

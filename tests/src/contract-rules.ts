@@ -12,7 +12,7 @@ const foldsSpecs = ({ operation }: Place): boolean =>
   JSON.stringify(operation.requestBody ?? null).includes('"#/components/schemas/FolderSpecInput"');
 
 /** Operations whose replies are other numbers every time, or are no text. */
-const neverShown: readonly string[] = ['getMetrics', 'drawSetSheets'];
+const neverShown: readonly string[] = ['getMetrics', 'drawSetSheets', 'labelSet'];
 
 function neededReplies(place: Place): readonly string[] {
   const never = neverAnswered[place.operation.operationId ?? ''] ?? [];

@@ -1,0 +1,105 @@
+import type { Label, LabelLine } from '../../shared/labels/labels.ts';
+import type { Picture } from '../../shared/views/picture.ts';
+import { fonts } from '../guide/pdf-document.ts';
+import { pageMargin, points } from '../guide/pdf-page.ts';
+
+type Pdf = PDFKit.PDFDocument;
+
+/** Sizes of text in points, and how many columns of labels it leaves room for. */
+export const formOf = {
+  standard: { heading: 12, body: 9, columns: 2 },
+  large: { heading: 19, body: 16, columns: 1 },
+} as const;
+export type Form = (typeof formOf)[keyof typeof formOf];
+
+/** Kept free between a label's text and the lines to cut along, in points. */
+export const pad = 10;
+/** Kept free at the foot of a page, in points. */
+export const footHeight = 24;
+/** Space behind a line, as a share of its size. */
+export const below = 0.35;
+
+/** One page: labels of one size, from left to right and down. */
+export interface Page {
+  readonly labels: readonly Label[];
+  readonly size: { readonly width: number; readonly height: number };
+  /** Stands at its foot. */
+  readonly foot: string;
+}
+
+/**
+ * Labels laid out on pages, as many a page as have room.
+ * @param wanted one of each label, or pages that are filled with copies of one, to be printed as often as it takes
+ */
+export function pagesOf(
+  pdf: Pdf,
+  labels: readonly Label[],
+  form: Form,
+  wanted: 'once' | { readonly copies: number },
+): readonly Page[] {
+  const room = {
+    width: pdf.page.width - 2 * points(pageMargin),
+    height: pdf.page.height - 2 * points(pageMargin) - footHeight,
+  };
+  const width = room.width / form.columns;
+  const heightOf = heightsIn(pdf, width, form);
+  const parts = labels.flatMap((label) => inParts(label, room.height, heightOf));
+  const tallest = Math.max(...parts.map(heightOf), 1);
+  const rows = Math.max(1, Math.floor(room.height / tallest));
+  const size = { width, height: room.height / rows };
+  const most = rows * form.columns;
+  if (wanted === 'once')
+    return Array.from({ length: Math.ceil(parts.length / most) }, (_, page) => ({
+      labels: parts.slice(page * most, (page + 1) * most),
+      size,
+      foot: '',
+    }));
+  const each = Math.min(most, wanted.copies);
+  const times = Math.ceil(wanted.copies / each);
+  return parts.map((part) => ({
+    labels: Array.from({ length: each }, () => part),
+    size,
+    foot: times === 1 ? '' : `Print this page ${times} times, for ${wanted.copies} kits.`,
+  }));
+}
+
+/** A number stays with its fraction and its unit. */
+export const unbroken = (text: string): string => text.replaceAll(/(\d) (?=\d+\/\d|mm\b|in\b)/gu, '$1\u00A0');
+
+export const textOf = ({ lead, text }: LabelLine): string => unbroken([lead, text].filter(Boolean).join(' '));
+
+/** Height of a picture in its own size, or as wide as there is room. */
+export const pictureHeight = ({ width, height }: Picture, room: number): number =>
+  points(height) * Math.min(1, room / points(width));
+
+type HeightOf = (label: Label) => number;
+
+/** Measures labels of one width. Those of a class say nearly the same, so each text is measured once. */
+function heightsIn(pdf: Pdf, width: number, form: Form): HeightOf {
+  const inner = { width: width - 2 * pad };
+  const known = new Map<string, number>();
+  const one = (text: string, size: number) => {
+    const key = `${size} ${text}`;
+    const height =
+      known.get(key) ?? pdf.font(fonts.bold).fontSize(size).heightOfString(text, inner) + size * below;
+    known.set(key, height);
+    return height;
+  };
+  return ({ heading, picture, lines }) => {
+    const above = picture ? pictureHeight(picture, inner.width) + form.body * below : 0;
+    const written = lines.reduce((sum, line) => sum + one(textOf(line), form.body), 0);
+    return above + one(heading, form.heading) + written + 2 * pad;
+  };
+}
+
+/** A label that is higher than a page, in several. */
+function inParts(label: Label, most: number, heightOf: HeightOf): readonly Label[] {
+  const { heading, lines } = label;
+  if (lines.length < 2 || heightOf(label) <= most) return [label];
+  const half = Math.ceil(lines.length / 2);
+  const parts: readonly Label[] = [
+    { ...label, lines: lines.slice(0, half) },
+    { heading, lines: lines.slice(half) },
+  ];
+  return parts.flatMap((part) => inParts(part, most, heightOf));
+}
