@@ -6,7 +6,7 @@ import type { Config } from './config.ts';
 import { answerBrokenConnection } from './problem/broken-connection.ts';
 import { sendProblem } from './problem/send-problem.ts';
 import { openRecords, type Records } from './records.ts';
-import type { Clock, Store } from './store/store.ts';
+import type { Clock } from './store/store.ts';
 import { withoutSecrets } from './without-secrets.ts';
 
 declare module 'fastify' {
@@ -26,8 +26,6 @@ export interface AppOptions {
   readonly clock?: Clock;
   /** Where everything is kept; default what the settings name. */
   readonly records?: Records;
-  /** Where stored things are kept, if not with the other records. */
-  readonly store?: Store;
   /** Where log lines go; default standard output. */
   readonly logStream?: { write(line: string): void };
 }
@@ -103,7 +101,7 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
       refuseUnderPressure: options.refuseUnderPressure ?? true,
       mostHeapBytes: options.mostHeapBytes ?? Math.floor(getHeapStatistics().heap_size_limit * 0.9),
       clock,
-      records: options.store ? { ...records, store: options.store } : records,
+      records,
     } satisfies PluginOptions,
   });
   await options.extend?.(app);

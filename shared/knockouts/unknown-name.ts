@@ -1,8 +1,5 @@
 import type { Fault } from '../lettering/fault.ts';
-import { editDistance } from '../sizes/edit-distance.ts';
-
-/** Longer than any name here; bounds the work for any text. */
-const longest = 80;
+import { nearestName } from '../spec/nearest-name.ts';
 
 /** A fault for a name that is none of those that are known, with the nearest of them and all. */
 export function unknownName(
@@ -11,11 +8,8 @@ export function unknownName(
   known: readonly string[],
   path: Fault['path'],
 ): Fault {
-  const [nearest] = known
-    .map((each) => ({ each, far: editDistance(name.slice(0, longest).toLowerCase(), each.toLowerCase()) }))
-    .toSorted((one, other) => one.far - other.far);
-  const meant =
-    nearest && nearest.far <= Math.max(1, name.length / 3) ? `did you mean "${nearest.each}"? ` : '';
+  const nearest = nearestName(name, known);
+  const meant = nearest === undefined ? '' : `did you mean "${nearest}"? `;
   return {
     path,
     message: `there is no ${what} "${name}"`,

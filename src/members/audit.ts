@@ -45,14 +45,14 @@ export interface AuditEntry {
 /** A part of the audit log, newest first. */
 export interface AuditPage {
   /** Only entries with lower numbers. */
-  readonly before?: number;
+  readonly before?: number | undefined;
   readonly limit: number;
 }
 
 export interface AuditPart {
   readonly items: readonly AuditEntry[];
   /** What to give as `before` for the following page; absent on the last one. */
-  readonly next?: number;
+  readonly next?: number | undefined;
 }
 
 /** Who does something, and when. */
@@ -123,5 +123,5 @@ export async function listActs(db: Database, { before, limit }: AuditPage): Prom
     }),
   );
   const last = items.at(-1)?.number;
-  return { items, ...(rows.length > limit && last !== undefined ? { next: last } : {}) };
+  return { items, next: rows.length > limit ? last : undefined };
 }

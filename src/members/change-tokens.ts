@@ -1,11 +1,12 @@
 import { sql } from 'kysely';
+import { hashOf } from '../store/secret-hash.ts';
 import type { Change } from '../store/tables.ts';
 import { keepingAnAdmin } from './admins.ts';
 import { type Doing, lockActs, writeAct } from './audit.ts';
 import type { Scope } from './caller.ts';
 import { aliveTokens, findMember, readScopes, tokenFrom, writeScopes } from './member-rows.ts';
 import type { MemberLimits, NewToken, TokenWish } from './members.ts';
-import { hashOf, type TokenKey, tokenText } from './secrets.ts';
+import { type TokenKey, tokenText } from './secrets.ts';
 
 /** A token in words, for the audit log; nothing of its secret, and nothing that its maker wrote. */
 const words = (id: string, scopes: string, expires: string | null) =>

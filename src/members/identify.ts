@@ -1,9 +1,9 @@
 import { timingSafeEqual } from 'node:crypto';
+import { hashOf } from '../store/secret-hash.ts';
 import type { Change, Database } from '../store/tables.ts';
 import type { Caller } from './caller.ts';
 import { aliveTokens, readScopes } from './member-rows.ts';
 import type { Credential } from './members.ts';
-import { hashOf } from './secrets.ts';
 
 /** Who a credential shows, and when its token was used before. */
 export interface Identified {

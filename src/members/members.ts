@@ -78,7 +78,7 @@ export type LastAdmin = 'last-admin';
 export interface Part<Item> {
   readonly items: readonly Item[];
   /** What to give as `after` for the following page; absent on the last one. */
-  readonly next?: string;
+  readonly next?: string | undefined;
 }
 
 /**

@@ -1,10 +1,9 @@
 import { z } from 'zod';
 import { storedName } from '../../shared/spec/stored-name.ts';
+import { moment } from '../replies/moment.ts';
+import { next } from '../replies/next-page.ts';
 import { acts } from './audit.ts';
 import { scopes } from './caller.ts';
-
-const moment = (description: string) =>
-  z.string().meta({ description, format: 'date-time', examples: ['2026-11-25T18:30:00.000Z'] });
 
 const scopeList = z.array(z.enum(scopes)).meta({
   description: '`read` plans and reads, `write` keeps and removes, `admin` keeps the group.',
@@ -29,11 +28,6 @@ export const memberReply = z
     created: moment('When the member was added.'),
   })
   .meta({ id: 'Member', description: 'A person of the group.' });
-
-const next = z
-  .string()
-  .optional()
-  .meta({ description: 'Send it as `after` for the following page; absent on the last one.' });
 
 export const memberList = z.strictObject({ items: z.array(memberReply), next }).meta({ id: 'MemberList' });
 

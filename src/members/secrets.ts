@@ -1,4 +1,4 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 
 /** Where chance comes from; only examples, which are compared, have another source than the system's. */
 export type Random = (bytes: number) => Buffer;
@@ -6,12 +6,6 @@ export const systemRandom: Random = (bytes) => randomBytes(bytes);
 
 /** 256 random bits as 43 characters that need no escaping in a header, a cookie or a URL. */
 export const newSecret = (random: Random): string => random(32).toString('base64url');
-
-/**
- * What is stored of a secret: SHA-256 in hexadecimal. A fast hash serves, since a secret is 256 random bits and no
- * password that could be guessed.
- */
-export const hashOf = (secret: string): string => createHash('sha256').update(secret).digest('hex');
 
 /** An id that nobody had before, 20 hexadecimal digits. Ids sort by the time at which they were made. */
 export const newId = (random: Random, now: Date): string =>

@@ -1,7 +1,7 @@
+import { hashOf } from '../store/secret-hash.ts';
 import type { Change } from '../store/tables.ts';
 import { type Doing, writeAct } from './audit.ts';
 import type { Identified } from './identify.ts';
-import { hashOf } from './secrets.ts';
 
 /** A browser stays signed in for this long at most, and never longer than its token is taken. */
 const longestSessionMs = 30 * 24 * 60 * 60 * 1000;

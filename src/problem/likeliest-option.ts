@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { nearestName } from './nearest-name.ts';
+import { nearestName } from '../../shared/spec/nearest-name.ts';
 
 type Issue = z.core.$ZodIssue;
 

@@ -1,4 +1,4 @@
-import { byNearness, nearestName } from './nearest-name.ts';
+import { byNearness, nearestName } from '../../shared/spec/nearest-name.ts';
 
 /** A remedy lists this many names at most. */
 const mostNames = 16;

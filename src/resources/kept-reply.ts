@@ -1,8 +1,7 @@
 import { z } from 'zod';
+import { moment } from '../replies/moment.ts';
+import { next } from '../replies/next-page.ts';
 import type { Stored } from '../store/store.ts';
-
-const moment = (description: string) =>
-  z.string().meta({ description, format: 'date-time', examples: ['2026-11-25T18:30:00.000Z'] });
 
 /** An entry of a list of kept things. */
 export const keptEntry = z
@@ -19,10 +18,7 @@ export const keptEntry = z
 export const keptList = z
   .strictObject({
     items: z.array(keptEntry),
-    next: z
-      .string()
-      .optional()
-      .meta({ description: 'Send it as `after` for the following page; absent on the last one.' }),
+    next,
   })
   .meta({ id: 'KeptList' });
 

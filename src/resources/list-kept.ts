@@ -24,9 +24,9 @@ export const listKept =
       async ({ query: { after, limit }, caller }) => {
         const { items, next } = await app.store.list(caller.owner, kind, {
           limit,
-          ...(after === undefined ? {} : { after }),
+          after,
         });
-        return { items: items.map(showEntry), ...(next === undefined ? {} : { next }) };
+        return { items: items.map(showEntry), next };
       },
     );
   };

@@ -1,5 +1,5 @@
 import { LRUCache } from 'lru-cache';
-import { hashOf } from '../members/secrets.ts';
+import { hashOf } from '../store/secret-hash.ts';
 import type { Clock } from '../store/store.ts';
 
 const windowMs = 60_000;

@@ -41,5 +41,5 @@ export async function listItems(db: Database, owner: string, kind: Kind, page: P
   // An item that came in between may have pushed the last one out of the page; the next page then begins with it.
   const end = rows.length === count ? rows.at(-1)?.name : last;
   const isLast = sized.length === count && end === last;
-  return { items: rows.map(storedFrom), ...(isLast || end === undefined ? {} : { next: end }) };
+  return { items: rows.map(storedFrom), next: isLast ? undefined : end };
 }

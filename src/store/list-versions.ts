@@ -22,5 +22,5 @@ export async function listVersions(
     .execute();
   const items = rows.slice(0, limit).map(({ version, changed }) => ({ version, changed }));
   const last = items.at(-1)?.version;
-  return { items, ...(rows.length > limit && last !== undefined ? { next: last } : {}) };
+  return { items, next: rows.length > limit ? last : undefined };
 }

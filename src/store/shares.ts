@@ -1,17 +1,12 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 import { sql } from 'kysely';
 import { currentOf, currentRow, type Key, lockShelf, storedFrom } from './rows.ts';
+import { hashOf } from './secret-hash.ts';
 import type { NewShare, Share, Stored } from './store.ts';
 import type { Change, Database } from './tables.ts';
 
 /** A design's key. */
 export const designKey = (owner: string, name: string): Key => ({ owner, kind: 'designs', name });
-
-/**
- * A fast hash serves: the secret is 256 random bits, not a password that could be guessed. The database's index
- * compares hashes, whose bytes a caller cannot steer, so how long that takes tells nothing about a secret.
- */
-const hashOf = (secret: string) => createHash('sha256').update(secret).digest('hex');
 
 /** A new link with a secret of 256 random bits. */
 export const randomShare = (): NewShare => ({

@@ -26,7 +26,7 @@ export type Expectation = { readonly version: number } | 'absent' | 'present' | 
 /** A part of a list in the order of names. */
 export interface Page {
   /** The name after which to begin; it need not exist any more. */
-  readonly after?: string;
+  readonly after?: string | undefined;
   /** The most items to give, 1 to {@link mostItemsPerPage}. */
   readonly limit: number;
 }
@@ -36,7 +36,7 @@ export const mostItemsPerPage = 100;
 export interface Listed {
   readonly items: readonly Stored[];
   /** What to give as `after` for the following page; absent on the last one. */
-  readonly next?: string;
+  readonly next?: string | undefined;
 }
 
 export interface Put {
@@ -61,7 +61,7 @@ export interface Version {
 /** A part of the versions of a design, newest first. */
 export interface VersionPage {
   /** Only versions below this one. */
-  readonly before?: number;
+  readonly before?: number | undefined;
   /** The most versions to give, 1 to {@link mostItemsPerPage}. */
   readonly limit: number;
 }
@@ -69,7 +69,7 @@ export interface VersionPage {
 export interface Versions {
   readonly items: readonly Version[];
   /** What to give as `before` for the following page; absent on the last one. */
-  readonly next?: number;
+  readonly next?: number | undefined;
 }
 
 /** A share link as its owner sees it: the secret is not kept. */

@@ -3,7 +3,7 @@
  * tells one that is not theirs to know.
  */
 import { describe, expect, test } from 'vitest';
-import { hashOf } from '../../src/members/secrets.ts';
+import { hashOf } from '../../src/store/secret-hash.ts';
 import { expectProblem } from '../src/expect-problem.ts';
 import { buildGroup } from '../src/group.ts';
 import { type Route, requestFor, routesOf } from './routes-of.ts';

@@ -74,7 +74,7 @@ export const guards: readonly Guard[] = [
   guard(
     2,
     'only hashes are stored',
-    'src/members/secrets.ts',
+    'src/store/secret-hash.ts',
     "createHash('sha256').update(secret).digest('hex')",
     'secret',
   ),

@@ -30,8 +30,8 @@ export default (async (app) => {
       },
     },
     async ({ query: { before, limit } }) => {
-      const { items, next } = await app.members.audit({ limit, ...(before === undefined ? {} : { before }) });
-      return { items: [...items], ...(next === undefined ? {} : { next }) };
+      const { items, next } = await app.members.audit({ limit, before });
+      return { items: [...items], next };
     },
   );
 }) satisfies FastifyPluginAsync;

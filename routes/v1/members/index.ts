@@ -21,8 +21,8 @@ export default (async (app) => {
       },
     },
     async ({ query: { after, limit } }) => {
-      const { items, next } = await app.members.list({ limit, ...(after === undefined ? {} : { after }) });
-      return { items: items.map(showMember), ...(next === undefined ? {} : { next }) };
+      const { items, next } = await app.members.list({ limit, after });
+      return { items: items.map(showMember), next };
     },
   );
 }) satisfies FastifyPluginAsync;

@@ -7,7 +7,7 @@ export async function allPages<Item>(
 ): Promise<readonly Item[] | undefined> {
   const all: Item[] = [];
   for (let after: string | undefined; ; ) {
-    const part = await read({ limit: mostItemsPerPage, ...(after === undefined ? {} : { after }) });
+    const part = await read({ limit: mostItemsPerPage, after });
     if (!part) return undefined;
     all.push(...part.items);
     after = part.next;

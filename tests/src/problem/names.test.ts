@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { nearestName } from '../../../shared/spec/nearest-name.ts';
 import { jsonPointer } from '../../../src/problem/json-pointer.ts';
-import { nearestName } from '../../../src/problem/nearest-name.ts';
 
 describe('jsonPointer', () => {
   // RFC 6901 section 5, from memory

@@ -46,10 +46,10 @@ export default (async (app) => {
     async ({ params: { name }, query: { before, limit }, caller }) => {
       const { items, next } = await app.store.versions(caller.owner, name, {
         limit,
-        ...(before === undefined ? {} : { before }),
+        before,
       });
       if (items.length === 0 && before === undefined) throw notKept('designs', name);
-      return { items: items.map((each) => ({ ...each })), ...(next === undefined ? {} : { next }) };
+      return { items: items.map((each) => ({ ...each })), next };
     },
   );
 }) satisfies FastifyPluginAsync;

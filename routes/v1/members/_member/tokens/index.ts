@@ -49,12 +49,12 @@ export default (async (app) => {
       requireSelfOrAdmin(caller, params.member);
       const part = await app.members.tokens(params.member, {
         limit,
-        ...(after === undefined ? {} : { after }),
+        after,
       });
       if (!part) throw noMember(params.member);
       return {
         items: part.items.map((token) => showToken(token, caller)),
-        ...(part.next === undefined ? {} : { next: part.next }),
+        next: part.next,
       };
     },
   );

@@ -1,4 +1,4 @@
-import { editDistance } from '../../shared/sizes/edit-distance.ts';
+import { editDistance } from '../sizes/edit-distance.ts';
 
 /** A name longer than this is no slip of one that we know, and comparing it would only cost time. */
 const longestCompared = 64;
