@@ -1,10 +1,12 @@
 import { Command } from 'commander';
 import { hemfoldVersion } from '../version.ts';
-import { type FolderCommand, folderCommands } from './folder-commands.ts';
+import { folderCommands } from './folder-commands.ts';
 import { standardStream } from './read-spec.ts';
 import { recordsCommands } from './records-commands.ts';
-import { type ExitCode, runFolderCommand } from './run-folder-command.ts';
+import { type ExitCode, runSpecCommand } from './run-spec-command.ts';
 import { type ServeOptions, serve, settingsHelp } from './serve.ts';
+import { setCommands } from './set-commands.ts';
+import type { SpecCommand } from './spec-command.ts';
 import { stopSignal } from './watch/stop-signal.ts';
 import type { WatchOptions } from './watch/watch-folder.ts';
 import { watchHelp } from './watch/watch-help.ts';
@@ -20,7 +22,7 @@ export interface Terminal {
 /** The command line: `serve`, and one command for each entry of the table. */
 export function buildProgram(
   { show, report, setExitCode }: Terminal,
-  commands: readonly FolderCommand[] = folderCommands,
+  commands: readonly SpecCommand[] = [...folderCommands, ...setCommands],
 ): Command {
   const program = new Command('hemfold')
     .description('Solves one-sheet paper folders and draws them as layered SVG.')
@@ -59,13 +61,13 @@ export function buildProgram(
       .description(command.summary)
       .argument(
         '<spec>',
-        `a file with the folder spec as JSON, or as YAML if its name ends in .yaml or .yml; ${standardStream} for JSON from standard input`,
+        `a file with the ${command.takes} spec as JSON, or as YAML if its name ends in .yaml or .yml; ${standardStream} for JSON from standard input`,
       )
       .option('-o, --output <file>', 'the file to write', standardStream);
     for (const { name, summary, fallback } of command.options ?? [])
       line.option(`--${name} <${name}>`, summary, fallback);
     line.action(async (spec: string, { output, ...options }: Readonly<Record<string, string>>) => {
-      setExitCode(await runFolderCommand(command, spec, output ?? standardStream, report, options));
+      setExitCode(await runSpecCommand(command, spec, output ?? standardStream, report, options));
     });
   }
 

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { RecordsWork } from './records/run-with-records.ts';
-import type { ExitCode } from './run-folder-command.ts';
+import type { ExitCode } from './run-spec-command.ts';
 
 interface Terminal {
   readonly show: (text: string) => void;

@@ -2,7 +2,7 @@ import { aboutVariable, InvalidConfig, readConfig, variableNames } from '../conf
 import { NobodyKeepsGroup } from '../members/require-keeper.ts';
 import { CannotUseStore } from '../store/open-at-start.ts';
 import { firstCurl } from './first-spec.ts';
-import type { ExitCode } from './run-folder-command.ts';
+import type { ExitCode } from './run-spec-command.ts';
 
 export interface ServeOptions {
   readonly host?: string;

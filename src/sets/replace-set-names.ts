@@ -8,6 +8,13 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 /** Looks up a paper with all that its owner notes of it; undefined for a name that stands for nothing. */
 export type FindPaper = (name: string) => Promise<unknown>;
 
+/** Whether a set names anything of its caller's. */
+export const namesKept = (set: unknown): boolean =>
+  isRecord(set) &&
+  [set.cutter, set.convention, ...(Array.isArray(set.papers) ? set.papers : [])].some(
+    (each) => typeof each === 'string',
+  );
+
 /**
  * A set with everything that it names of its caller's in its place. A name that stands for nothing is left, and refused
  * where the set is read.

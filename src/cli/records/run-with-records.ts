@@ -3,7 +3,7 @@ import { openRecords, type Records } from '../../records.ts';
 import { keepersTask } from '../../store/open-at-start.ts';
 import { StoreUnavailable } from '../../store/store-errors.ts';
 import { CommandFailed } from '../read-spec.ts';
-import type { ExitCode } from '../run-folder-command.ts';
+import type { ExitCode } from '../run-spec-command.ts';
 
 /** Thrown by work that was understood and is refused; the message is ready for a terminal. */
 export class Refused extends Error {

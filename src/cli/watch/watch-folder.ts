@@ -1,7 +1,7 @@
 import { join, resolve } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { CommandFailed } from '../read-spec.ts';
-import type { ExitCode } from '../run-folder-command.ts';
+import type { ExitCode } from '../run-spec-command.ts';
 import { drawSpec, removeProblem } from './draw-spec.ts';
 import { drawingName, inOneLine, problemName } from './file-names.ts';
 import { lookAt, removeDrafts, type SpecGroup } from './look.ts';

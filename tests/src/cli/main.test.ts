@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { firstSpec } from '../../../src/cli/first-spec.ts';
 import { folderCommands } from '../../../src/cli/folder-commands.ts';
+import { setCommands } from '../../../src/cli/set-commands.ts';
 import { hemfoldVersion } from '../../../src/version.ts';
 import { build } from '../build.ts';
 import { runHemfold, start } from '../run-program.ts';
@@ -14,7 +15,12 @@ describe('hemfold', () => {
   test('--help names every command', async () => {
     const { code, output, errors } = await runHemfold(['--help']);
     expect({ code, errors }).toEqual({ code: 0, errors: '' });
-    for (const name of ['serve', 'plan', 'svg', ...folderCommands.map((command) => command.name)])
+    for (const name of [
+      'serve',
+      'plan',
+      'svg',
+      ...[...folderCommands, ...setCommands].map((command) => command.name),
+    ])
       expect(output).toMatch(new RegExp(`^  ${name} `, 'm'));
   });
 
@@ -109,6 +115,51 @@ describe.each(['plan', 'svg'] as const)('hemfold %s', (name) => {
     const { code, errors } = await runHemfold([name, '-'], { input: ' '.repeat(300_000) });
     expect(code).toBe(1);
     expect(errors).toContain('larger than 256 KiB');
+  });
+});
+
+test('hemfold guide writes the maker’s sheet as the service does, and a PDF where one is asked for', async () => {
+  const page = await runHemfold(['guide', '-', '--machine', 'no'], { input: spec });
+  const app = await build();
+  const reply = await app.inject({ method: 'POST', url: '/v1/folders/guide?machine=no', payload: firstSpec });
+  expect(page).toEqual({ code: 0, output: reply.body, errors: '' });
+  const file = join(await tempFolder(), 'guide.pdf');
+  expect((await runHemfold(['guide', '-', '--format', 'pdf', '-o', file], { input: spec })).code).toBe(0);
+  expect(readFileSync(file).subarray(0, 5).toString('latin1')).toBe('%PDF-');
+});
+
+describe('a set on the command line', () => {
+  const set = {
+    kits: 3,
+    units: 'mm',
+    pieces: [{ name: 'mat', cut: { width: 90, height: 60 } }],
+    papers: [{ size: 'iso-a4' }],
+  };
+  const input = JSON.stringify(set);
+
+  test('is planned and drawn as by the service', async () => {
+    const app = await build();
+    const plan = await app.inject({ method: 'POST', url: '/v1/sets/plan', payload: set });
+    const planned = await runHemfold(['set-plan', '-'], { input });
+    expect(planned).toMatchObject({ code: 0, errors: '' });
+    expect(JSON.parse(planned.output)).toEqual(plan.json());
+    const sheets = await app.inject({ method: 'POST', url: '/v1/sets/sheets', payload: set });
+    const file = join(await tempFolder(), 'sheets.zip');
+    expect((await runHemfold(['set-sheets', '-', '-o', file], { input })).code).toBe(0);
+    expect(readFileSync(file).equals(sheets.rawPayload)).toBe(true);
+  });
+
+  test('has its labels made', async () => {
+    const file = join(await tempFolder(), 'labels.pdf');
+    expect((await runHemfold(['set-labels', '-', '--paper', 'letter', '-o', file], { input })).code).toBe(0);
+    expect(readFileSync(file).subarray(0, 5).toString('latin1')).toBe('%PDF-');
+  });
+
+  test('is refused with 2 and the place of the fault', async () => {
+    const wrong = JSON.stringify({ ...set, kits: 0 });
+    const { code, output, errors } = await runHemfold(['set-plan', '-'], { input: wrong });
+    expect({ code, output }).toEqual({ code: 2, output: '' });
+    expect(errors).toContain('/kits');
   });
 });
 

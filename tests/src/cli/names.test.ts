@@ -26,6 +26,21 @@ test('a spec on the command line names what is kept at home', async () => {
   expect(output).toContain('#123456');
 });
 
+test('and so does a set', async () => {
+  const dataDir = await tempFolder();
+  const store = openStore({ dataDir, databaseUrl: undefined }, () => new Date());
+  await store.put(homeCaller.owner, 'stock', 'lamp room blue', { size: 'iso-a4', count: 7 }, 'any');
+  await store.close();
+  const pieces = [{ name: 'mat', cut: { width: '90 mm', height: '60 mm' } }];
+  const set = { kits: 1, pieces, papers: ['lamp room blue'] };
+  const { code, output, errors } = await runHemfold(['set-plan', '-'], {
+    env: { DATA_DIR: dataDir },
+    input: JSON.stringify(set),
+  });
+  expect({ code, errors }).toEqual({ code: 0, errors: '' });
+  expect(JSON.parse(output).shopping[0]).toMatchObject({ item: 'lamp room blue', have: 7 });
+});
+
 test('and so does one that is watched', async () => {
   const env = { DATA_DIR: await stockedFolder() };
   const folder = await tempFolder();
