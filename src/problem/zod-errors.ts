@@ -31,6 +31,8 @@ function unknownMember(key: string, path: Path, reading: Reading | undefined): P
 
 function remedyFor(issue: Issue, input: unknown): string | undefined {
   if (issue.code === 'custom' && typeof issue.params?.remedy === 'string') return issue.params.remedy;
+  // a member that this kind of thing never has
+  if (issue.code === 'invalid_type' && issue.expected === 'never') return 'leave it out';
   const allowed =
     issue.code === 'invalid_value'
       ? issue.values

@@ -327,3 +327,17 @@ describe('500', () => {
     expect(lines.join('')).toMatch(url === '/probe/fault' ? /swordfish/ : /schema/);
   });
 });
+
+test('what a style never has is refused with the advice to leave it out', async () => {
+  const app = await build();
+  const payload = { style: 'card-base', contents: { item: { size: 'iso-a6' } } };
+  const reply = await app.inject({ method: 'POST', url: '/v1/folders/plan', payload });
+  expect(reply.statusCode).toBe(400);
+  expect(reply.json().errors).toEqual([
+    {
+      path: '/contents',
+      message: 'this style holds nothing, so it takes no contents',
+      remedy: 'leave it out',
+    },
+  ]);
+});
