@@ -31,11 +31,11 @@ export interface AboutDesign {
  */
 export function guideOf(
   folded: Folded,
-  { machine }: Pick<GuideWish, 'machine'>,
+  { machine, print }: Pick<GuideWish, 'machine' | 'print'>,
   about: AboutDesign = {},
 ): Guide {
   const drawing = drawFolder(folded);
-  const pictures = textPictures(folded);
+  const pictures = textPictures(folded, print);
   const byHand = machine === 'no';
   return {
     title: about.title ?? `${styleOf(folded.plan.spec).title}: the maker’s sheet`,

@@ -6,10 +6,15 @@ import type { SetSpec } from '../sets/set-spec.ts';
 import { styleOf } from '../styles/registry.ts';
 import { sentence } from '../views/part-names.ts';
 import type { LabelLine, Labels } from './labels.ts';
+import type { LabelsWish } from './labels-query.ts';
 import { scoreCard } from './score-card.ts';
 
 /** Labels for every kit of a set, and a card for each piece of it that is folded. Spoilt pieces get none. */
-export function labelsOf(set: SetSpec, pieces: readonly CutPiece[]): Labels {
+export function labelsOf(
+  set: SetSpec,
+  pieces: readonly CutPiece[],
+  { print }: Pick<LabelsWish, 'print'>,
+): Labels {
   const title = set.title ?? 'Kit';
   const lines = kitLines(set, pieces);
   const numbers = Array.from({ length: set.kits }, (_, index) => index + 1);
@@ -18,7 +23,9 @@ export function labelsOf(set: SetSpec, pieces: readonly CutPiece[]): Labels {
     count: set.kits,
     kits: numbers.map((number) => ({ heading: `${title}: ${number} of ${set.kits}`, lines })),
     cards: pieces.flatMap(({ name, spec, folded }) =>
-      'make' in spec && folded && folded.program.steps.length > 0 ? [scoreCard(sentence(name), folded)] : [],
+      'make' in spec && folded && folded.program.steps.length > 0
+        ? [scoreCard(sentence(name), folded, print)]
+        : [],
     ),
   };
 }

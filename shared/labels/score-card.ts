@@ -5,19 +5,24 @@ import { onInchRule } from '../guide/positions.ts';
 import { type BoardPass, scoringOf } from '../guide/scoring.ts';
 import { describeLength, inMm } from '../lengths/show-length.ts';
 import { halfOpenScene } from '../views/half-open-scene.ts';
-import { pictureOfScene } from '../views/scene-picture.ts';
+import { largePrint, pictureOfScene } from '../views/scene-picture.ts';
 import { stepScenes } from '../views/step-scenes.ts';
 import type { Label, LabelLine } from './labels.ts';
+import type { LabelsWish } from './labels-query.ts';
 
-/** Millimetres. */
-const pictureSize = { width: 70, height: 42 };
+/** Room for the picture in millimetres, and how many times it is enlarged. */
+const pictures = {
+  standard: { width: 70, height: 42, enlarged: 1 },
+  large: { width: 70, height: 42, enlarged: largePrint },
+} as const;
 
 /** Stands behind a score that does not run from edge to edge. */
 const partly = '*';
 
 /** All that somebody who sits in a class must have before them to make a folder: its size, scores and folds. */
-export function scoreCard(heading: string, folded: Folded): Label {
+export function scoreCard(heading: string, folded: Folded, print: LabelsWish['print']): Label {
   const { plan } = folded;
+  const { enlarged, ...room } = pictures[print];
   const { measure } = plan.spec;
   const drawing = drawFolder(folded);
   const { passes, slanted } = scoringOf(drawing);
@@ -26,7 +31,7 @@ export function scoreCard(heading: string, folded: Folded): Label {
   const blank = [plan.blank.width, plan.blank.height].map((length) => describeLength(length, measure));
   return {
     heading,
-    picture: pictureOfScene(halfOpenScene(folded, pictureSize)),
+    picture: { ...pictureOfScene(halfOpenScene(folded, room)), enlarged },
     lines: [
       { lead: 'Blank', text: `${blank.join(' by ')}, inside face up` },
       ...passes.flatMap(scoreLines),

@@ -102,6 +102,8 @@ export interface Picture {
   readonly description: string;
   readonly width: number;
   readonly height: number;
+  /** How many times larger it is to be shown; 1 if absent. */
+  readonly enlarged?: number;
   readonly marks: readonly Mark[];
 }
 

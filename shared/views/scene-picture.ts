@@ -1,4 +1,5 @@
 import type { Folded } from '../folding/proof-of.ts';
+import type { Room } from './fit.ts';
 import { halfOpenScene } from './half-open-scene.ts';
 import { legend } from './legend.ts';
 import { moveMarks } from './move-marks.ts';
@@ -28,27 +29,58 @@ export interface TextPictures {
   readonly legend: Picture;
 }
 
-const wide = { width: 170, height: 130 };
-const small = { width: 78, height: 64 };
-const legendWidth = 170;
+/** Text of 3.2 mm, enlarged as often as this, has 16 points. */
+export const largePrint = 1.8;
 
-/** The open sheet, every step and the finished folder, each as a picture of its own. */
-export function textPictures(folded: Folded): TextPictures {
-  const steps = stepScenes(folded, small);
-  const sheet = sheetScene(folded, wide);
-  const done = halfOpenScene(folded, { width: 120, height: 90 });
+/** Room for a picture in millimetres, before it is enlarged. */
+interface Rooms {
+  readonly sheet: Room;
+  readonly step: Room;
+  readonly done: Room;
+  readonly legendWidth: number;
+  readonly enlarged: number;
+}
+
+const standard: Rooms = {
+  sheet: { width: 170, height: 130 },
+  step: { width: 78, height: 64 },
+  done: { width: 120, height: 90 },
+  legendWidth: 170,
+  enlarged: 1,
+};
+
+const large: Rooms = {
+  sheet: { width: 96, height: 90 },
+  step: { width: 58, height: 48 },
+  done: { width: 80, height: 60 },
+  legendWidth: 96,
+  enlarged: largePrint,
+};
+
+/**
+ * The open sheet, every step and the finished folder, each as a picture of its own.
+ * @param print `large` for pictures whose text has 16 points
+ */
+export function textPictures(folded: Folded, print: 'standard' | 'large' = 'standard'): TextPictures {
+  const rooms = print === 'large' ? large : standard;
+  const { legendWidth, enlarged } = rooms;
+  const shown = (scene: Scene): Picture => ({ ...pictureOfScene(scene), enlarged });
+  const steps = stepScenes(folded, rooms.step);
+  const sheet = sheetScene(folded, rooms.sheet);
+  const done = halfOpenScene(folded, rooms.done);
   const all = [sheet, done, ...steps].flatMap(({ marks }) => marks);
   const explained = legend(all, folded.plan, legendWidth);
   return {
-    sheet: pictureOfScene(sheet),
-    steps: steps.map((scene) => ({ words: scene.heading, picture: pictureOfScene(scene) })),
-    done: pictureOfScene(done),
+    sheet: shown(sheet),
+    steps: steps.map((scene) => ({ words: scene.heading, picture: shown(scene) })),
+    done: shown(done),
     legend: {
       name: 'legend',
       title: 'What the pictures show',
       description: 'The kinds of line, paper and arrow in the pictures, each with its name.',
       width: legendWidth + 2 * margin,
       height: explained.height + 2 * margin,
+      enlarged,
       marks: moveMarks(explained.marks, margin, margin),
     },
   };

@@ -2,12 +2,16 @@ import type { Folded } from '../../shared/folding/proof-of.ts';
 import type { Block, Guide, GuideStep, GuideTable, Section } from '../../shared/guide/guide.ts';
 import type { GuideWish } from '../../shared/guide/guide-query.ts';
 import type { Picture } from '../../shared/views/picture.ts';
+import { columnWidths } from './pdf-columns.ts';
 import { finished, fonts, newPdf } from './pdf-document.ts';
 import { pageMargin, points } from './pdf-page.ts';
 import { addPicture } from './pdf-picture.ts';
 import { addTemplate } from './pdf-template.ts';
 
 type Pdf = PDFKit.PDFDocument;
+
+/** Between steps that stand beside each other, in points. */
+const stepGap = points(6);
 
 /** Sizes of text in points. */
 interface Sizes {
@@ -43,7 +47,7 @@ export async function writeGuidePdf(
   for (const section of guide.sections) writer.section(section);
   whole.end();
   if (wish.template === 'yes') addTemplate(pdf, folded, wish.paper);
-  numberPages(pdf);
+  numberPages(pdf, wish.print === 'large' ? sizes.table : 8);
   return finished(pdf);
 }
 
@@ -90,21 +94,43 @@ class Writer {
 
   section({ title, blocks }: Section): void {
     this.#pdf.y += this.#sizes.heading * 0.5;
-    this.words('H2', title, this.#sizes.heading, fonts.bold, this.#firstHeight(blocks[0]));
-    for (const block of blocks) this.#block(block);
+    this.words('H2', title, this.#sizes.heading, fonts.bold, this.#opening(blocks));
+    for (const [index, block] of blocks.entries()) this.#block(block, blocks.slice(index + 1));
   }
 
-  /** What of a section's first block must stand below its heading. */
-  #firstHeight(block: Block | undefined): number {
-    if (block?.kind !== 'picture') return 60;
-    return this.#heightOf(block.picture, wideOf(block.picture, this.#width)) + 30;
+  /** The height of what must stand on the same page below a heading or a text that leads to it, in points. */
+  #opening([first, ...others]: readonly Block[]): number {
+    const { body, table } = this.#sizes;
+    switch (first?.kind) {
+      case undefined:
+        return 0;
+      case 'text':
+        return (
+          this.#pdf.font(fonts.plain).fontSize(body).heightOfString(first.text, { width: this.#width }) +
+          this.#opening(others.filter(({ kind }) => kind !== 'text').slice(0, 1))
+        );
+      case 'table':
+        return table * 10;
+      case 'picture':
+        return this.#heightOf(first.picture, wideOf(first.picture, this.#width)) + 30;
+      case 'steps':
+        return this.#rowOf(first.steps, 0).height;
+      default:
+        return body * 3;
+    }
   }
 
-  #block(block: Block): void {
+  #block(block: Block, others: readonly Block[]): void {
     const { body } = this.#sizes;
     switch (block.kind) {
       case 'text':
-        this.words('P', block.text, body);
+        this.words(
+          'P',
+          block.text,
+          body,
+          fonts.plain,
+          others[0]?.kind === 'text' ? 0 : this.#opening(others),
+        );
         return;
       case 'list':
         for (const item of block.items) this.words('P', `•  ${item}`, body);
@@ -123,37 +149,43 @@ class Writer {
     }
   }
 
+  /** The steps that stand beside each other from one on, and what they take. */
+  #rowOf(steps: readonly GuideStep[], first: number) {
+    const pdf = this.#pdf;
+    const { body } = this.#sizes;
+    const columns = body > 12 ? 1 : 2;
+    const width = (this.#width - stepGap * (columns - 1)) / columns;
+    const row = steps.slice(first, first + columns).map(({ words, faceUp, picture }, index) => ({
+      text: `${first + index + 1}. ${words} ${faceUp}.`,
+      picture,
+      wide: wideOf(picture, width),
+    }));
+    pdf.font(fonts.plain).fontSize(body);
+    const above = Math.max(...row.map(({ text }) => pdf.heightOfString(text, { width })));
+    const below = Math.max(...row.map(({ picture, wide }) => this.#heightOf(picture, wide)));
+    return { row, columns, width, above, height: above + below + body * 1.5 };
+  }
+
   /** Steps in rows, as many beside each other as have room for their text. */
   #steps(steps: readonly GuideStep[]): void {
     const pdf = this.#pdf;
     const { body } = this.#sizes;
-    const columns = body > 12 ? 1 : 2;
-    const gap = points(6);
-    const width = (this.#width - gap * (columns - 1)) / columns;
-    const texts = steps.map(({ words, faceUp }, index) => `${index + 1}. ${words} ${faceUp}.`);
-    for (let first = 0; first < steps.length; first += columns) {
-      pdf.font(fonts.plain).fontSize(body);
-      const row = steps.slice(first, first + columns);
-      const above = Math.max(
-        ...row.map((_, column) => pdf.heightOfString(texts[first + column] ?? '', { width })),
-      );
-      const below = Math.max(...row.map(({ picture }) => this.#heightOf(picture, wideOf(picture, width))));
-      this.#need(above + below + body * 1.5);
+    for (let first = 0; first < steps.length; ) {
+      const { row, columns, width, above, height } = this.#rowOf(steps, first);
+      this.#need(height);
       const { y } = pdf;
-      for (const [column, { picture }] of row.entries()) {
-        const left = this.#left + column * (width + gap);
+      for (const [column, { text, picture, wide }] of row.entries()) {
+        const left = this.#left + column * (width + stepGap);
         this.#parent.add(
           pdf.struct('P', {}, () => {
-            pdf
-              .font(fonts.plain)
-              .fontSize(body)
-              .text(texts[first + column] ?? '', left, y, { width });
+            pdf.font(fonts.plain).fontSize(body).text(text, left, y, { width });
           }),
         );
-        this.#figure(picture, left, y + above + 3, wideOf(picture, width));
+        this.#figure(picture, left, y + above + 3, wide);
       }
       pdf.x = this.#left;
-      pdf.y = y + above + below + body * 1.5;
+      pdf.y = y + height;
+      first += columns;
     }
   }
 
@@ -182,31 +214,13 @@ class Writer {
     const pdf = this.#pdf;
     const { table: size } = this.#sizes;
     this.words('P', caption, size, fonts.bold, size * 8);
-    const widths = this.#columnWidths(head, rows, size);
+    const widths = columnWidths(pdf, [head, ...rows], size, this.#width);
     const table = pdf.struct('Table');
     this.#parent.add(table);
     for (const [index, row] of [head, ...rows].entries()) this.#row(table, row, widths, size, index === 0);
     table.end();
     pdf.x = this.#left;
     pdf.y += size * 0.6;
-  }
-
-  /** Columns as wide as their longest words ask, and the rest shared by the length of their texts. */
-  #columnWidths(head: readonly string[], rows: readonly (readonly string[])[], size: number): number[] {
-    const pdf = this.#pdf.font(fonts.bold).fontSize(size);
-    const pad = 8;
-    const columns = head.map((title, index) => [title, ...rows.map((row) => row[index] ?? '')]);
-    const least = columns.map(
-      (texts) =>
-        Math.max(...texts.flatMap((text) => text.split(' ').map((word) => pdf.widthOfString(word)))) + pad,
-    );
-    const wished = columns.map((texts) => Math.max(...texts.map((text) => pdf.widthOfString(text))) + pad);
-    const spare = this.#width - least.reduce((sum, each) => sum + each, 0);
-    if (spare <= 0) return least.map((each) => (each * this.#width) / (this.#width - spare));
-    const more = wished.map((each, index) => each - (least[index] ?? 0));
-    const all = more.reduce((sum, each) => sum + each, 0);
-    const share = all === 0 ? 0 : Math.min(1, spare / all);
-    return least.map((each, index) => each + (more[index] ?? 0) * share);
   }
 
   #row(
@@ -255,16 +269,17 @@ class Writer {
   }
 }
 
-/** A picture's own width, where there is so much. */
-const wideOf = ({ width }: Picture, room: number): number => Math.min(room, points(width));
+/** A picture's width as it is to be shown, where there is so much room. */
+const wideOf = ({ width, enlarged = 1 }: Picture, room: number): number =>
+  Math.min(room, points(width) * enlarged);
 
-function numberPages(pdf: Pdf): void {
+function numberPages(pdf: Pdf, size: number): void {
   const { start, count } = pdf.bufferedPageRange();
   for (let index = start; index < start + count; index++) {
     pdf.switchToPage(index);
     pdf.markContent('Artifact', { type: 'Pagination' });
     const text = `${index + 1} / ${count}`;
-    pdf.font(fonts.plain).fontSize(8);
+    pdf.font(fonts.plain).fontSize(size);
     const y = pdf.page.height - points(pageMargin) + 4;
     // written below the margin, where the text would begin a new page
     const { bottom } = pdf.page.margins;

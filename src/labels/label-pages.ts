@@ -69,8 +69,8 @@ export const unbroken = (text: string): string => text.replaceAll(/(\d) (?=\d+\/
 export const textOf = ({ lead, text }: LabelLine): string => unbroken([lead, text].filter(Boolean).join(' '));
 
 /** Height of a picture in its own size, or as wide as there is room. */
-export const pictureHeight = ({ width, height }: Picture, room: number): number =>
-  points(height) * Math.min(1, room / points(width));
+export const pictureHeight = ({ width, height, enlarged = 1 }: Picture, room: number): number =>
+  points(height) * Math.min(enlarged, room / points(width));
 
 type HeightOf = (label: Label) => number;
 

@@ -16,7 +16,7 @@ const MOST_LABELS = 1000;
  */
 export async function labelsOfSet(set: SetSpec, wish: LabelsWish, made: Date): Promise<Buffer> {
   if (set.kits > MOST_LABELS) throw tooMany(set.kits);
-  return writeLabels(labelsOf(set, await cutPieces(set)), wish, made);
+  return writeLabels(labelsOf(set, await cutPieces(set), wish), wish, made);
 }
 
 const tooMany = (kits: number): HttpProblem => {

@@ -28,10 +28,11 @@ const polyline = (points: readonly PagePoint[]): string => `M ${points.map(pair)
  */
 export function writePicture(picture: Picture): string {
   const [width, height] = [number(picture.width), number(picture.height)];
+  const { enlarged = 1 } = picture;
   const [title, description] = [`${picture.name}-title`, `${picture.name}-description`];
   const root = newSvg().attr({
-    width: `${width}mm`,
-    height: `${height}mm`,
+    width: `${number(picture.width * enlarged)}mm`,
+    height: `${number(picture.height * enlarged)}mm`,
     viewBox: `0 0 ${width} ${height}`,
     role: 'img',
     'aria-labelledby': `${title} ${description}`,

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { build } from '../src/build.ts';
 import { tempFolder } from '../src/temp-folder.ts';
-import { describeWithPoppler, poppler } from '../support/poppler.ts';
+import { describeWithPoppler, poppler, sizeOf, wordsOf } from '../support/poppler.ts';
 import { evening } from './evening.ts';
 
 const ask = async (query: string, payload: object) => {
@@ -17,28 +17,6 @@ async function pdfOf(query: string, payload: object = evening): Promise<{ file: 
   const file = join(await tempFolder(), 'labels.pdf');
   writeFileSync(file, reply.rawPayload);
   return { file, bytes: reply.rawPayload };
-}
-
-/** Every word of a file with its box, in points from its page's upper left corner. */
-function wordsOf(file: string) {
-  const pages = poppler('pdftotext', '-bbox', file, '-').split('<page ').slice(1);
-  return pages.map((page) => {
-    const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/u.exec(page) ?? [];
-    const words = page.matchAll(
-      /<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)">([^<]*)</gu,
-    );
-    return {
-      width: Number(width),
-      height: Number(height),
-      words: [...words].map(([, left, top, right, bottom, text = '']) => ({
-        left: Number(left),
-        top: Number(top),
-        right: Number(right),
-        bottom: Number(bottom),
-        text,
-      })),
-    };
-  });
 }
 
 describeWithPoppler('labels and cards as a PDF', () => {
@@ -82,10 +60,8 @@ describeWithPoppler('labels and cards as a PDF', () => {
   });
 
   test('large print is at least 16 points', async () => {
-    const [page] = wordsOf((await pdfOf('print=large')).file);
-    // a line of DejaVu Sans is 1.164 of its size
-    for (const { top, bottom, text } of page?.words ?? [])
-      expect((bottom - top) / 1.164, text).toBeGreaterThan(15.9);
+    const words = wordsOf((await pdfOf('print=large')).file).flatMap((page) => page.words);
+    for (const word of words) expect(sizeOf(word), word.text).toBeGreaterThan(15.9);
   });
 
   test('the same set at the same time gives the same bytes', async () => {

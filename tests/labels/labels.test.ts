@@ -13,7 +13,7 @@ describe('labels of a set', () => {
   beforeAll(async () => {
     set = setSpec.parse(evening);
     pieces = await cutPieces(set);
-    labels = labelsOf(set, pieces);
+    labels = labelsOf(set, pieces, { print: 'standard' });
   });
 
   test('number every kit, and name each of its pieces as often as it is in there', () => {
