@@ -95,11 +95,13 @@ function heightsIn(pdf: Pdf, width: number, form: Form): HeightOf {
 /** A label that is higher than a page, in several. */
 function inParts(label: Label, most: number, heightOf: HeightOf): readonly Label[] {
   const { heading, lines } = label;
-  if (lines.length < 2 || heightOf(label) <= most) return [label];
-  const half = Math.ceil(lines.length / 2);
-  const parts: readonly Label[] = [
-    { ...label, lines: lines.slice(0, half) },
-    { heading, lines: lines.slice(half) },
-  ];
-  return parts.flatMap((part) => inParts(part, most, heightOf));
+  const upTo = (count: number): Label => ({ ...label, lines: lines.slice(0, count) });
+  let count = lines.length;
+  while (count > 1 && heightOf(upTo(count)) > most) count--;
+  if (count >= lines.length) return [label];
+  const rest = { heading: continued(heading), lines: lines.slice(count) };
+  return [upTo(count), ...inParts(rest, most, heightOf)];
 }
+
+const continued = (heading: string): string =>
+  heading.endsWith(', continued') ? heading : `${heading}, continued`;
