@@ -18,6 +18,6 @@ export function viewsOfFolder(spec: FolderSpec, view: ViewName, fonts: FontShelf
   const picture = pictureOf(folded, view);
   if (picture) return writePicture(picture);
   const count = folded.program.steps.length;
-  const message = `this folder has ${count} steps, so there is no ${view}`;
+  const message = `it is made in ${count} steps, so there is no ${view}`;
   throw new HttpProblem(404, message, [{ path: '/view', message, remedy: `use step-1 to step-${count}` }]);
 }

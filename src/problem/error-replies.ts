@@ -12,7 +12,7 @@ const meanings: Readonly<Record<number, string>> = {
   413: 'The body is too large.',
   415: 'The body is not `application/json`.',
   421: 'The request is for another host; see the service’s own address.',
-  422: 'The spec was understood, but cannot be folded.',
+  422: 'What is asked for was understood, but cannot be made.',
   429: 'Too many requests; see `Retry-After`.',
   500: 'A fault of the service.',
   503: 'The service is too busy, or its store cannot be reached; see `Retry-After`.',

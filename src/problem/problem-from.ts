@@ -12,7 +12,7 @@ const oneSentence = ({ path, message }: ProblemError) => (path === '' ? message 
 
 function summary(errors: readonly ProblemError[]): string {
   const [first] = errors;
-  if (!first) return 'The spec is not valid.';
+  if (!first) return 'The input is not valid.';
   return errors.length === 1
     ? oneSentence(first)
     : `${errors.length} faults; the first is at ${oneSentence(first)}`;

@@ -11,7 +11,7 @@ export interface ProblemKind {
 export const problemKinds = {
   'invalid-spec': {
     status: 400,
-    title: 'The spec is not valid',
+    title: 'The input is not valid',
     explanation: `The body was read as JSON, but something in it is missing, unknown or of the wrong kind.
 Each entry of "errors" has a JSON Pointer to the place ("path"), what is wrong there ("message") and,
 where one is known, what would mend it ("remedy"). Members that are not known are refused by name, so that
@@ -19,8 +19,8 @@ a slip in a name is never taken for a wish that was met. /docs describes every m
   },
   'cannot-be-folded': {
     status: 422,
-    title: 'The spec cannot be folded',
-    explanation: `The spec was understood, and no folder meets it: the sheet is too small, or what it fixes contradicts
+    title: 'This cannot be made',
+    explanation: `The spec was understood, and nothing can be made of it: the sheet is too small, or what it fixes contradicts
 itself. "bound" names the limit that cannot be met, "shortfall" says by how much it is missed, and "remedies"
 lists the changes that would help, cheapest first. Nothing was made.`,
   },

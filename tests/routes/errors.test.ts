@@ -285,7 +285,7 @@ describe('422', () => {
     const problem = expectProblem(await app.inject({ method: 'POST', url: '/probe/refused' }), 422);
     expect(problem).toEqual({
       type: '/problems/cannot-be-folded',
-      title: 'The spec cannot be folded',
+      title: 'This cannot be made',
       status: 422,
       detail: 'The sheet is 12 mm too narrow.',
       errors: [{ path: '/stock/width', message: 'too narrow', remedy: 'use a wider sheet' }],

@@ -58,7 +58,7 @@ describe('POST /v1/folders/views', () => {
 
   test('a step that the folder does not have is answered with 404 and the number of steps', async () => {
     const problem = expectProblem(await ask('?view=step-17'), 404);
-    expect(problem.detail).toBe('this folder has 16 steps, so there is no step-17');
+    expect(problem.detail).toBe('it is made in 16 steps, so there is no step-17');
     expect(problem.errors[0]?.remedy).toBe('use step-1 to step-16');
   });
 

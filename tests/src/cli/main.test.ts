@@ -82,7 +82,7 @@ describe.each(['plan', 'svg'] as const)('hemfold %s', (name) => {
     const small = { ...firstSpec, stock: { width: '60 mm', height: '80 mm' } };
     const { code, output, errors } = await runHemfold([name, '-'], { input: JSON.stringify(small) });
     expect({ code, output }).toEqual({ code: 2, output: '' });
-    expect(errors).toContain('The spec cannot be folded');
+    expect(errors).toContain('This cannot be made');
   });
 
   test.each([

@@ -161,7 +161,7 @@ describe('a spec in a YAML file', () => {
   test.each([
     [
       'style: twin-sleeve\nstok: 1\n',
-      /^\S+spec\.yaml: The spec is not valid\n {2}\/stok: "stok" is not known/,
+      /^\S+spec\.yaml: The input is not valid\n {2}\/stok: "stok" is not known/,
     ],
     ['style: twin-sleeve\n\tstock: 1\n', /^\S+spec\.yaml: the YAML is malformed at line 2, column 1: a tab/],
   ])('is refused with 2, by file and place', async (text, words) => {

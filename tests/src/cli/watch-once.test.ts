@@ -53,7 +53,7 @@ describe('hemfold watch --once', () => {
       empty: 'the YAML is empty',
       large: 'large.json is larger than 256 KiB',
       loop: 'Cannot read loop.json: its links go round in a circle',
-      small: 'The spec cannot be folded',
+      small: 'This cannot be made',
       tab: 'the YAML is malformed at line 2, column 1: a tab indents this line',
     };
     for (const [name, words] of Object.entries(problems)) {

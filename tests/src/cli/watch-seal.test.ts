@@ -51,7 +51,7 @@ describe('the seal of a drawing', () => {
 });
 
 describe('the seal of a problem text', () => {
-  const text = 'card.json: not drawn.\n\nThe spec is not valid\n';
+  const text = 'card.json: not drawn.\n\nThe input is not valid\n';
   const sealed = sealProblem(text);
 
   test('is its last line', () => {

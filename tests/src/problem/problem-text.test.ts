@@ -23,7 +23,7 @@ function textOf(fail: () => unknown): string {
 test('an invalid spec: each fault with its place, and its remedy below', () => {
   expect(textOf(() => readWith(probeSpec, { ...goodProbe, style: 'tal', count: 0 }))).toBe(
     [
-      'The spec is not valid',
+      'The input is not valid',
       '  /style: "tal" is not known here',
       '    did you mean "tall"? known here: flat, tall',
       '  /count: 0 is too small: it must be 1 or more',
@@ -52,7 +52,7 @@ test('a refusal: the reason, the faults, and what would help', () => {
   };
   expect(textOf(refuse)).toBe(
     [
-      'The spec cannot be folded: The sheet is 12 mm too narrow.',
+      'This cannot be made: The sheet is 12 mm too narrow.',
       '  /stock: 12 mm too narrow',
       'What would help:',
       '  - use the next larger sheet',
@@ -76,7 +76,7 @@ test('a refusal whose detail is a fault says it once, at its places, and each re
   };
   expect(textOf(refuse)).toBe(
     [
-      'The spec cannot be folded',
+      'This cannot be made',
       '  /stock/0, /stock/2: The sheet is 12 mm too narrow.',
       '  /stock/1: The sheet is 3 mm too low.',
       '  /grid: too coarse',
@@ -100,7 +100,7 @@ test('a plain problem says its detail once, at its place', () => {
 test('neighbours with one remedy have it below the last of them', () => {
   expect(textOf(() => readWith(z.strictObject({ hem: z.number() }), { hem: 1, x: 1, y: 1, hme: 1 }))).toBe(
     [
-      'The spec is not valid',
+      'The input is not valid',
       '  /x: "x" is not known here',
       '  /y: "y" is not known here',
       '    known here: hem',
