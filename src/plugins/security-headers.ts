@@ -24,7 +24,8 @@ export default fp(
       // the proxy that ends TLS decides on this one; without TLS it would lock people out
       strictTransportSecurity: false,
       xFrameOptions: { action: 'deny' },
-      referrerPolicy: { policy: 'no-referrer' },
+      // a form's Origin is "null" under no-referrer, and plain http tells nothing else of where it came from
+      referrerPolicy: { policy: 'same-origin' },
     });
   },
   { name: 'security-headers' },

@@ -20,7 +20,7 @@ describe('every reply', () => {
       /^(?=.*default-src 'self')(?=.*script-src 'self')(?=.*frame-ancestors 'none')(?!.*'unsafe)/,
     'x-content-type-options': /^nosniff$/,
     'x-frame-options': /^DENY$/,
-    'referrer-policy': /^no-referrer$/,
+    'referrer-policy': /^same-origin$/,
     'cross-origin-opener-policy': /^same-origin$/,
     'cross-origin-resource-policy': /^same-origin$/,
   };
