@@ -7,8 +7,8 @@ export interface Proof {
   readonly by: 'token' | 'cookie';
   /** The id of the token. */
   readonly token: string;
-  /** When that token ends; absent if it does not. */
-  readonly expires?: string;
+  /** When that token, or the cookie, ends; absent if it does not. */
+  readonly expires?: string | undefined;
 }
 
 /** Who asks: under whose name things are kept, and what this caller may do. */

@@ -30,6 +30,15 @@ const takenTokens = (db: Database | Change, now: string) =>
 const sameHash = (a: string, b: string): boolean =>
   a.length === b.length && timingSafeEqual(Buffer.from(a), Buffer.from(b));
 
+/** What is shown ends with its token, and a cookie with its session, which is never later. */
+const endOf = ({
+  expires,
+  sessionEnds,
+}: {
+  readonly expires: string | null;
+  readonly sessionEnds?: string;
+}) => sessionEnds ?? expires ?? undefined;
+
 /** Reads the rows anew each time: what was revoked or suspended is refused at once. */
 function rowOf(db: Database | Change, credential: Credential, now: string) {
   if (credential.by === 'token')
@@ -38,6 +47,7 @@ function rowOf(db: Database | Change, credential: Credential, now: string) {
     .innerJoin('session', 'session.token', 'token.id')
     .where('session.secret_hash', '=', hashOf(credential.secret))
     .where('session.expires', '>', now)
+    .select('session.expires as sessionEnds')
     .executeTakeFirst();
 }
 
@@ -50,7 +60,7 @@ export async function identify(
   const row = await rowOf(db, credential, now);
   if (!row) return undefined;
   if (credential.by === 'token' && !sameHash(row.hash, hashOf(credential.key.secret))) return undefined;
-  const { owner, name, token, scopes, expires, lastUsed } = row;
-  const proof = { by: credential.by, token, ...(expires === null ? {} : { expires }) };
+  const { owner, name, token, scopes, lastUsed } = row;
+  const proof = { by: credential.by, token, expires: endOf(row) };
   return { caller: { owner, name, scopes: new Set(readScopes(scopes)), proof }, token, lastUsed };
 }

@@ -102,7 +102,9 @@ export const meReply = z
     name: z.string().meta({ description: 'What the caller is called.' }),
     scopes: scopeList,
     signedInBy: z.enum(['token', 'cookie']).optional().meta({ description: 'Absent at home.' }),
-    expires: moment('When the token that was used to sign in ends; absent if it does not.').optional(),
+    expires: moment(
+      'When what this caller signed in with ends, a token or a browser’s session; absent if it does not.',
+    ).optional(),
   })
   .meta({ id: 'Me', description: 'Who asks, and what this caller may do.' });
 

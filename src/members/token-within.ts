@@ -37,7 +37,7 @@ export function tokenWithin(caller: Caller, wish: z.output<typeof tokenWish>, no
     throw refuse(
       403,
       '/expires',
-      `the token at hand ends at ${end}, and cannot make one that outlasts it`,
+      `what you signed in with ends at ${end}, and cannot make a token that outlasts it`,
       'give a time up to that, or use a token that lasts longer',
     );
   return { scopes: wish.scopes, expires, note: wish.note };

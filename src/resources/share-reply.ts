@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { moment } from '../replies/moment.ts';
 
 const expires = z.iso
   .datetime({ offset: true, error: 'a time is written as in 2027-03-31T18:00:00Z' })
+  .refine((text) => new Date(text).toISOString().length === 24, 'the year has more than four digits')
   .meta({ description: 'From this moment on the link gives nothing.', format: 'date-time' });
 
 /** What a new link to a design is asked for with. */
@@ -11,8 +13,8 @@ export const shareRequest = z
 
 const known = {
   id: z.string().meta({ description: 'Revokes the link.' }),
-  created: z.string().meta({ format: 'date-time' }),
-  expires: z.string().optional().meta({ format: 'date-time' }),
+  created: moment('When the link was made.'),
+  expires: moment('From this moment on it gives nothing; absent if that never comes.').optional(),
 };
 
 /** A link as its owner sees it later: its secret is not kept. */

@@ -3,6 +3,7 @@ import { aboutDesign } from '../../shared/kept/kept-design.ts';
 import { type FolderSpec, folderSpec } from '../../shared/spec/folder-spec.ts';
 import { HttpProblem } from '../problem/http-problem.ts';
 import { InvalidInput, readWith } from '../problem/read-with.ts';
+import { moment } from '../replies/moment.ts';
 import type { Clock, Store, Stored } from '../store/store.ts';
 import { findOwn } from './find-kept.ts';
 import { replaceNames } from './replace-names.ts';
@@ -17,7 +18,7 @@ export const sharedDesignReply = z
   .strictObject({
     ...aboutDesign,
     version: z.int().min(1),
-    changed: z.string().meta({ format: 'date-time' }),
+    changed: moment('When this version was kept.'),
     spec: z.unknown().meta({
       description: 'The folder spec, with everything that it names in its place, so that it stands alone.',
     }),

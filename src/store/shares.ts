@@ -14,8 +14,15 @@ export const randomShare = (): NewShare => ({
   secret: randomBytes(32).toString('base64url'),
 });
 
-/** @throws {RangeError} for a text that is no time */
-export const timeFrom = (text: string): string => new Date(text).toISOString();
+/**
+ * A time as it is stored. Years have four digits, so that times sort as they pass.
+ * @throws {RangeError} for a text that is no such time
+ */
+export function timeFrom(text: string): string {
+  const time = new Date(text).toISOString();
+  if (time.length > 24) throw new RangeError('the year has more than four digits');
+  return time;
+}
 
 /** See {@link Store.share}. Expired links make room for new ones. */
 export async function addShare(
@@ -54,7 +61,7 @@ export async function addShare(
   return 'added';
 }
 
-/** See {@link Store.shared}. */
+/** See {@link Store.shared}. A link of a member who is suspended gives nothing meanwhile. */
 export async function readShared(db: Database, secret: string, now: Date): Promise<Stored | undefined> {
   const row = await currentOf(db)
     .innerJoin('share', (join) =>
@@ -65,6 +72,17 @@ export async function readShared(db: Database, secret: string, now: Date): Promi
     )
     .select('share.expires')
     .where('share.secret_hash', '=', hashOf(secret))
+    // at home there is no member
+    .where(({ exists, not, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('member')
+            .select('member.id')
+            .whereRef('member.id', '=', 'share.owner')
+            .where('member.active', '=', 0),
+        ),
+      ),
+    )
     .executeTakeFirst();
   if (!row || (row.expires !== null && Date.parse(row.expires) <= now.getTime())) return undefined;
   return storedFrom(row);

@@ -59,6 +59,21 @@ describe('who is taken', () => {
     for (const { ask } of [revoked, ended, suspended]) expectProblem(await ask('GET', '/v1/me'), 401);
   });
 
+  test('is nobody with a link of a member who is suspended, until the member may come back', async () => {
+    const group = await buildGroup();
+    const bo = await group.member('Bo');
+    await bo.ask('PUT', '/v1/designs/gift', { title: 'Gift', spec: folderSpec });
+    const { href } = (await bo.ask('POST', '/v1/designs/gift/shares', {})).json();
+    const paths = [href, `${href}/plan`, `${href}/views`];
+    const statuses = async () =>
+      Promise.all(paths.map(async (path) => (await group.ask('GET', path)).statusCode));
+    expect(await statuses()).toEqual([200, 200, 200]);
+    await group.keeper.ask('PUT', '/v1/members/Bo', { active: false });
+    expect(await statuses()).toEqual([404, 404, 404]);
+    await group.keeper.ask('PUT', '/v1/members/Bo', { active: true });
+    expect(await statuses()).toEqual([200, 200, 200]);
+  });
+
   test('is nobody with an invented cookie', async () => {
     const group = await buildGroup();
     for (const value of ['', 'a'.repeat(43), group.keeper.token.text, group.keeper.token.id])

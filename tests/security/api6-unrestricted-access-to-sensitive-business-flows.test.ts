@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { linesOf, sealed } from '../src/archive/archive-text.ts';
 import { expectProblem } from '../src/expect-problem.ts';
 import { asking, buildGroup, type TestGroup } from '../src/group.ts';
+import { setClock } from '../src/members/set-clock.ts';
 import { folderSpec as spec } from './things.ts';
 
 const form = { 'content-type': 'application/x-www-form-urlencoded' };
@@ -90,6 +91,18 @@ describe('what a foreign page starts in a signed-in browser', () => {
         ]);
     },
   );
+
+  test('makes no token that outlasts the browser’s session', async () => {
+    const clock = setClock('2026-11-03T18:00:00.000Z');
+    const group = await buildGroup({}, { clock });
+    const ask = await browserOf(group);
+    const made = await ask('POST', '/v1/members/Keeper/tokens', { scopes: ['read'] }, own);
+    expect(made.statusCode).toBe(201);
+    expect(made.json().expires).toBe('2026-12-03T18:00:00.000Z');
+    const longer = { scopes: ['read'], expires: '2026-12-03T18:00:01.000Z' };
+    expectProblem(await ask('POST', '/v1/members/Keeper/tokens', longer, own), 403);
+    expect((await group.keeper.ask('POST', '/v1/members/Keeper/tokens', longer)).statusCode).toBe(201);
+  });
 
   test('and signing out, too', async () => {
     const group = await buildGroup();

@@ -333,7 +333,7 @@ export function membersContract(makePlace: () => Promise<RecordsPlace>): void {
         owner: member.id,
         name: 'Ada',
         scopes: new Set(['read', 'write']),
-        proof: { by: 'cookie', token: token.id },
+        proof: { by: 'cookie', token: token.id, expires: '2025-12-03T18:00:00.000Z' },
       });
       clock.set('2025-12-03T18:00:00.000Z');
       expect(await members.identify(cookie)).toBeUndefined();

@@ -42,7 +42,7 @@ export default (async (app) => {
         tags: ['kept'],
         summary: 'Make a link with which anybody can read a design',
         description:
-          'It shows the current version, its plan, its pictures and its SVG in the reader’s own convention; nothing can be changed with it, and it can be revoked.',
+          'It shows the current version, its plan, its pictures and its SVG in the reader’s own convention; nothing can be changed with it, and it can be revoked. While its owner is suspended it gives nothing.',
         params,
         querystring: noQuery,
         body: shareRequest,
