@@ -1,5 +1,5 @@
 import { tapeLength } from '../creases/glue-length.ts';
-import { drawFolder } from '../drawing/draw-folder.ts';
+import { drawFinished } from '../drawing/draw-folder.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { scoreSideOf } from '../drawing/score-side.ts';
 import type { Folded } from '../folding/proof-of.ts';
@@ -15,6 +15,7 @@ import { type TextPictures, textPictures } from '../views/scene-picture.ts';
 import { goesIn } from './goes-in.ts';
 import type { Block, Guide, GuideStep, Section } from './guide.ts';
 import type { GuideWish } from './guide-query.ts';
+import { locksSection } from './locks-section.ts';
 import { scoringSection } from './scoring-section.ts';
 
 /** What is said about a design beside its spec. */
@@ -34,7 +35,7 @@ export function guideOf(
   { machine, print }: Pick<GuideWish, 'machine' | 'print'>,
   about: AboutDesign = {},
 ): Guide {
-  const drawing = drawFolder(folded);
+  const drawing = drawFinished(folded);
   const pictures = textPictures(folded, print);
   const byHand = machine === 'no';
   return {
@@ -48,6 +49,7 @@ export function guideOf(
       scoringSection(drawing, folded.plan.spec.measure),
       foldsSection(pictures),
       ...glueSection(folded),
+      ...locksSection(folded),
       tieSection(folded),
       ...warningSection(folded),
       { id: 'safety', title: 'Safety', blocks: [{ kind: 'list', items: cautions }] },

@@ -11,6 +11,9 @@ const lay = {
   top: 'Give the sheet a quarter turn to the left: now its top edge lies against the home edge, still with the inside face up.',
 } as const;
 
+/** The edge from which stretches are measured, while an edge lies against the home edge. */
+const fromEdge = { left: 'top edge', top: 'left edge, now nearest to you' } as const;
+
 /** Where each score is pressed by hand, in the order in which the sheet is turned. */
 export function scoringSection(drawing: Drawing, measure: Measure): Section {
   const { passes, slanted } = scoringOf(drawing);
@@ -58,7 +61,7 @@ function passTable(pass: BoardPass, drawing: Drawing, measure: Measure, number: 
       'off by',
       'On a rule, in',
       'off by',
-      'From where to where',
+      `From where to where, from the ${fromEdge[pass.home]}`,
       'For the fold of',
     ],
     rows,

@@ -6,7 +6,10 @@ import type { Nm } from '../lengths/nanometres.ts';
 export interface BoardScore {
   /** Distance of the score from the home edge, where the sheet rests against the board. */
   readonly at: Nm;
-  /** From the edge of the sheet that is away from the maker, where it begins and ends; several where it is interrupted. */
+  /**
+   * Where it begins and ends, several where it is interrupted: from the sheet's top edge, or, where that is the home
+   * edge, from its left edge, which after a quarter turn to the left lies nearest the maker.
+   */
   readonly stretches: readonly (readonly [from: Nm, to: Nm])[];
   /** It runs from edge to edge. */
   readonly whole: boolean;

@@ -1,4 +1,4 @@
-import { drawFolder } from '../drawing/draw-folder.ts';
+import { drawFinished } from '../drawing/draw-folder.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { goesIn } from '../guide/goes-in.ts';
 import { onInchRule } from '../guide/positions.ts';
@@ -24,7 +24,7 @@ export function scoreCard(heading: string, folded: Folded, print: LabelsWish['pr
   const { plan } = folded;
   const { enlarged, ...room } = pictures[print];
   const { measure } = plan.spec;
-  const drawing = drawFolder(folded);
+  const drawing = drawFinished(folded);
   const { passes, slanted } = scoringOf(drawing);
   const holds = goesIn(plan);
   const isPartial = passes.some(({ scores }) => scores.some(({ whole }) => !whole));

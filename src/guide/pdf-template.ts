@@ -1,7 +1,7 @@
 import svgToPdf from 'svg-to-pdfkit';
 import { applyConvention } from '../../shared/drawing/apply-convention.ts';
 import type { Convention } from '../../shared/drawing/convention.ts';
-import { drawFolder } from '../../shared/drawing/draw-folder.ts';
+import { drawFinished } from '../../shared/drawing/draw-folder.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
 import { writeSvg } from '../svg/write-svg.ts';
@@ -35,7 +35,7 @@ export function tileStarts(length: number, page: number): readonly number[] {
 
 /** Adds the blank in real size, inside face up, over as many pages as it takes. */
 export function addTemplate(pdf: Pdf, folded: Folded, paper: PrintPaper): void {
-  const drawing = { ...drawFolder(folded), turned: false };
+  const drawing = { ...drawFinished(folded), turned: false };
   const svg = writeSvg(applyConvention(drawing, onPaper));
   const [width, height] = [inMm(drawing.width), inMm(drawing.height)];
   const page = {

@@ -71,3 +71,33 @@ describe('a guide', () => {
     expect(reply.body).not.toMatch(/<script|style="|onload|https?:\/\/(?!www\.w3\.org)/u);
   });
 });
+
+describe('the scores that a maker measures', () => {
+  const scores = (raw: object) =>
+    guideOf(foldedFrom(raw), { machine: 'yes', print: 'standard' }).sections.find(
+      ({ id }) => id === 'scores',
+    );
+
+  test.each(everyKind)('are the folder’s own, whatever the tool takes away: %j', (spec) => {
+    const convention = { outline: 'always' };
+    const cutter = { width: '600 mm', height: '600 mm' };
+    const plain = scores({ ...spec, convention, cutter });
+    expect(scores({ ...spec, convention, cutter: { ...cutter, kerf: '0.4 mm' } })).toEqual(plain);
+    expect(JSON.stringify(plain)).toContain('"edge to edge"');
+  });
+
+  // the tab stands 15 mm before the back, which is 111 mm wide, and the bottom tab keeps 2 mm from both of its ends
+  test('say from which edge a short one begins, as the sheet lies by then', () => {
+    const short = scores({
+      style: 'slip-sleeve',
+      contents: { item: { size: 'iso-a6' }, perPocket: 3 },
+      stock: { size: 'iso-a4' },
+    });
+    const tables = (short?.blocks ?? []).flatMap((block) => (block.kind === 'table' ? [block] : []));
+    expect(tables.map(({ head }) => head.find((title) => title.startsWith('From where')))).toEqual([
+      'From where to where, from the top edge',
+      'From where to where, from the left edge, now nearest to you',
+    ]);
+    expect(tables[1]?.rows[0]).toContain('17 mm to 124 mm');
+  });
+});

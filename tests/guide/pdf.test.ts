@@ -1,10 +1,10 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { tileStarts } from '../../src/guide/pdf-template.ts';
 import { build } from '../src/build.ts';
 import { tempFolder } from '../src/temp-folder.ts';
+import { longestRuns } from '../support/longest-runs.ts';
 import { describeWithPoppler, poppler, sizeOf, wordsOf } from '../support/poppler.ts';
 import { easySleeve } from '../support/sleeves.ts';
 
@@ -20,22 +20,6 @@ async function pdfFile(query: string): Promise<{ file: string; folder: string; b
   const file = join(folder, 'guide.pdf');
   writeFileSync(file, reply.rawPayload);
   return { file, folder, bytes: reply.rawPayload };
-}
-
-/** The longest run of dark pixels in each row of a page, as [start, length] in millimetres at ten pixels each. */
-function longestRuns(file: string): readonly { start: number; length: number }[] {
-  const { width, height, data } = PNG.sync.read(readFileSync(file));
-  return Array.from({ length: height }, (_, y) => {
-    let best = { start: 0, length: 0 };
-    let start = 0;
-    for (let x = 0; x <= width; x++) {
-      const dark = x < width && (data[4 * (y * width + x)] ?? 255) < 160;
-      if (dark) continue;
-      if (x - start > best.length) best = { start: start / 10, length: (x - start) / 10 };
-      start = x + 1;
-    }
-    return best.length > 1 ? { start: best.start, length: best.length } : { start: 0, length: 0 };
-  });
 }
 
 describeWithPoppler('the maker’s sheet as a PDF', () => {

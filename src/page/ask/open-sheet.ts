@@ -1,4 +1,4 @@
-import { drawFolder } from '../../../shared/drawing/draw-folder.ts';
+import { drawFinished } from '../../../shared/drawing/draw-folder.ts';
 import type { Score } from '../../../shared/drawing/drawing.ts';
 import { contourData } from '../../../shared/drawing/path-data.ts';
 import type { Placement } from '../../../shared/drawing/placement.ts';
@@ -12,7 +12,7 @@ import type { OpenSheet, Stroke } from './answer.ts';
 /** The sheet as it lies before anything is cut, inside face up, with all that is scored and cut. */
 export function openSheetOf(folded: Folded): OpenSheet {
   const { plan, program } = folded;
-  const drawing = drawFolder(folded);
+  const drawing = drawFinished(folded);
   const placement: Placement = {
     width: drawing.width,
     height: drawing.height,
