@@ -84,7 +84,7 @@ function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boole
   const sheet = plan.arrangement.sheet;
   const cut = plan.wholeSheet
     ? drawing.offcuts.length > 0
-      ? `the whole sheet, with ${drawing.offcuts.length} pieces cut off it`
+      ? `the whole sheet, with ${drawing.offcuts.length} ${drawing.offcuts.length === 1 ? 'piece' : 'pieces'} cut off it`
       : 'the whole sheet: nothing is trimmed'
     : `one blank, ${describeLength(plan.blank.width, measure)} by ${describeLength(plan.blank.height, measure)}`;
   const contents = goesIn(plan);

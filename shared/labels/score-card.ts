@@ -40,7 +40,12 @@ export function scoreCard(heading: string, folded: Folded, print: LabelsWish['pr
         : []),
       ...(slanted.length === 0
         ? []
-        : [{ lead: 'Slanted', text: `${slanted.length} more scores: see the maker’s sheet.` }]),
+        : [
+            {
+              lead: 'Slanted',
+              text: `${slanted.length} more ${slanted.length === 1 ? 'score' : 'scores'}: see the maker’s sheet.`,
+            },
+          ]),
       ...stepScenes(folded, { width: 1, height: 1 }).map((scene, index) => ({
         lead: `${index + 1}.`,
         text: scene.heading,
@@ -63,6 +68,6 @@ function scoreLines({ home, scores }: BoardPass): readonly LabelLine[] {
     scores.map(({ at }, index) => `${write(at)}${mark(index)}`).join(' · ');
   return [
     { lead: `${edge}, mm:`, text: list((at) => `${Math.round(inMm(at) * 10) / 10}`) },
-    { lead: 'in, to the nearest 1/16:', text: list((at) => onInchRule(at).text.replace(/ in$/u, '')) },
+    { lead: 'in, to the nearest 1/16:', text: list((at) => onInchRule(at).text) },
   ];
 }

@@ -1,5 +1,6 @@
 import type { Appearance } from '../folding/appearance.ts';
-import type { Direction, Region } from '../folding/regions.ts';
+import { directionShown } from '../folding/print-shown.ts';
+import type { Direction } from '../folding/regions.ts';
 import type { Plan } from '../solver/plan.ts';
 import type { Warning } from './warning.ts';
 
@@ -18,13 +19,11 @@ const directions = Object.keys(words) as (keyof typeof words)[];
 export function printWarnings(plan: Plan, appearances: readonly Appearance[]): readonly Warning[] {
   const { sheet } = plan.arrangement;
   if (!sheet.oneWay) return [];
-  const directionOf = ({ face, direction }: Region): Direction | undefined => {
-    if (sheet.printPair === 'head-to-foot') return direction.headToFoot;
-    return sheet.printPair === 'same-way' || face === 'outside' ? direction.sameWay : undefined;
-  };
   return appearances.flatMap(({ view, regions }) => {
     const clauses = directions.flatMap((direction) => {
-      const parts = regions.filter((region) => region.area > sliver && directionOf(region) === direction);
+      const parts = regions.filter(
+        (region) => region.area > sliver && directionShown(sheet, region) === direction,
+      );
       const names = [...new Set(parts.map(({ part, face }) => `${part} (${face} face)`))];
       return names.length === 0 ? [] : [`${words[direction]} on ${names.join(', ')}`];
     });

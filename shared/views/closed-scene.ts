@@ -9,7 +9,6 @@ import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureGap, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
 import { paint } from './painted.ts';
-import { namesIn } from './part-names.ts';
 import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
@@ -69,7 +68,7 @@ function squareMarks(folded: Folded, look: SolidLook): readonly Mark[] {
   const seen = seenOf(paint(pattern, lastForm(folded), look, printUps(plan), seamOf(folded), knockouts));
   return [
     group('paper', marksOfFaces(seen.map(({ face }) => face))),
-    group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
+    group('prints', regionBadges(regionsOf(seen), folded)),
   ].filter(({ marks }) => marks.length > 0);
 }
 

@@ -13,7 +13,6 @@ import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
 import { paint } from './painted.ts';
-import { namesIn } from './part-names.ts';
 import type { GroupMark, Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
@@ -32,7 +31,7 @@ export function flatMarks(folded: Folded, look: FlatLook): readonly Mark[] {
       'contents',
       contents.map((standing) => contentsMark(standing, look)),
     ),
-    group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
+    group('prints', regionBadges(regionsOf(seen), folded)),
     group('findings', findingMarks(folded, proof.faces, look)),
   ];
   return all.filter(({ marks }) => marks.length > 0);

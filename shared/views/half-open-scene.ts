@@ -6,7 +6,6 @@ import type { Room } from './fit.ts';
 import { group, lastForm } from './flat-scene.ts';
 import { marksOfFaces } from './joined-faces.ts';
 import { paint } from './painted.ts';
-import { namesIn } from './part-names.ts';
 import type { Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
@@ -56,7 +55,7 @@ export function posedMarks(
   // a leaf that others hide has no marks
   const leaves = every.filter(({ marks }) => marks.length > 0);
   return {
-    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen), namesIn(folded)))].filter(
+    marks: [group('paper', leaves), group('prints', regionBadges(regionsOf(seen), folded))].filter(
       ({ marks }) => marks.length > 0,
     ),
     holds: standing.length > 0,

@@ -1,5 +1,7 @@
+import { isPrintKnown } from '../folding/print-shown.ts';
+import type { Folded } from '../folding/proof-of.ts';
 import { type Convex, depthIn, reachIn } from './convex.ts';
-import { labelOf, type PanelNames } from './part-names.ts';
+import { labelOf, namesIn, type PanelNames } from './part-names.ts';
 import type { ArrowMark, Mark, PagePoint, TextMark } from './picture.ts';
 import { roomiest, type Space } from './roomiest.ts';
 import { plateOf, textSize } from './text-block.ts';
@@ -17,12 +19,17 @@ const gap = 0.7;
 /** Between a label's plate and the region's edge. */
 const margin = 0.1;
 
-/** On each region an arrow where its print's up points, and its name where there is room. */
-export const regionBadges = (regions: readonly VisibleRegion[], names: PanelNames): readonly Mark[] =>
-  regions.flatMap((region) => {
+/** On each region an arrow where its print's up points, if that is known, and its name where there is room. */
+export function regionBadges(regions: readonly VisibleRegion[], folded: Folded): readonly Mark[] {
+  const names = namesIn(folded);
+  const { sheet } = folded.plan.arrangement;
+  return regions.flatMap((region) => {
     const space = roomiest(region.pieces);
-    return space && space.depth >= leastDepth ? badge(region, space, names) : [];
+    if (!space || space.depth < leastDepth) return [];
+    const marks = badge(region, space, names);
+    return isPrintKnown(sheet, region.paper) ? marks : marks.filter(({ kind }) => kind !== 'arrow');
   });
+}
 
 function badge({ part, paper, corner, up }: VisibleRegion, space: Space, names: PanelNames): readonly Mark[] {
   const longest = longestIn(space, up);

@@ -12,7 +12,6 @@ import { marksOfFaces } from './joined-faces.ts';
 import { measureBelow, measureBeside, measureRoom } from './measure-lines.ts';
 import { moveMarks } from './move-marks.ts';
 import { paint } from './painted.ts';
-import { namesIn } from './part-names.ts';
 import type { LineMark, Mark, Scene } from './picture.ts';
 import { regionBadges } from './region-badges.ts';
 import { printUps } from './sheet-prints.ts';
@@ -30,7 +29,7 @@ export function sheetScene(folded: Folded, room: Room): Scene {
   const marks = [
     group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('scores', scoreMarks(folded, look)),
-    group('prints', regionBadges(regionsOf(seen), namesIn(folded))),
+    group('prints', regionBadges(regionsOf(seen), folded)),
     group('findings', findingMarks(folded, flatFaces(pattern, open), look)),
     group('measures', measures(folded, look)),
   ].filter((each) => each.marks.length > 0);

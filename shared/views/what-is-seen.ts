@@ -1,4 +1,5 @@
 import { type Appearance, appearancesOf } from '../folding/appearance.ts';
+import { directionShown } from '../folding/print-shown.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import type { Direction, Region } from '../folding/regions.ts';
 import { labelOf, listed, type Noun, namesIn, sentence } from './part-names.ts';
@@ -15,12 +16,15 @@ export function whatIsSeen(folded: Folded, view: Appearance['view']): string {
   const regions = appearancesOf(folded).find((appearance) => appearance.view === view)?.regions ?? [];
   const { sheet, sheetTurned } = folded.plan.arrangement;
   const names = namesIn(folded);
-  const read = regions.map(({ part, face, direction }) => ({
-    noun: labelOf(names, part, isAskew(direction.sameWay) !== sheetTurned),
-    face,
-    direction: directions[sheet.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay],
-  }));
-  const groups = new Map<string, typeof read>();
+  const read = regions.map((region): Read => {
+    const points = directionShown(sheet, region);
+    return {
+      noun: labelOf(names, region.part, isAskew(region.direction.sameWay) !== sheetTurned),
+      face: region.face,
+      direction: points && directions[points],
+    };
+  });
+  const groups = new Map<string, Read[]>();
   for (const one of read) {
     const key = nounGroup(one);
     groups.set(key, [...(groups.get(key) ?? []), one]);
@@ -34,7 +38,8 @@ const isAskew = (direction: Direction): boolean => direction.startsWith('turned'
 interface Read {
   readonly noun: Noun;
   readonly face: Region['face'];
-  readonly direction: string;
+  /** In words; undefined where it is not known. */
+  readonly direction: string | undefined;
 }
 
 /** Corners are turned to both sides, and one sentence says so. */
@@ -48,6 +53,6 @@ function saidOf(group: readonly Read[]): string {
     ({ noun: { one, several = one }, count }) => `the ${count > 1 ? several : one}`,
   );
   const verb = nouns.length > 1 || nouns[0]?.endsWith('s') ? 'show' : 'shows';
-  const ways = [...new Set(group.map(({ direction }) => direction))].join(' or ');
-  return `${sentence(listed(nouns))} ${verb} the ${group[0]?.face} face, print ${ways}.`;
+  const ways = [...new Set(group.flatMap(({ direction }) => direction ?? []))].join(' or ');
+  return `${sentence(listed(nouns))} ${verb} the ${group[0]?.face} face${ways === '' ? '' : `, print ${ways}`}.`;
 }

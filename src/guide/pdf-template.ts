@@ -1,9 +1,12 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import svgToPdf from 'svg-to-pdfkit';
 import { applyConvention } from '../../shared/drawing/apply-convention.ts';
 import type { Convention } from '../../shared/drawing/convention.ts';
 import { drawFinished } from '../../shared/drawing/draw-folder.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
+import { sentence } from '../../shared/views/part-names.ts';
+import { HttpProblem } from '../problem/http-problem.ts';
 import { writeSvg } from '../svg/write-svg.ts';
 import { fonts } from './pdf-document.ts';
 import { type PrintPaper, pageMargin, points, printPapers } from './pdf-page.ts';
@@ -33,8 +36,20 @@ export function tileStarts(length: number, page: number): readonly number[] {
   return Array.from({ length: count }, (_, index) => index * step);
 }
 
-/** Adds the blank in real size, inside face up, over as many pages as it takes. */
-export function addTemplate(pdf: Pdf, folded: Folded, paper: PrintPaper): void {
+/** More pages than this nobody joins; each takes the service some time. */
+const MOST_PAGES = 48;
+
+const tooMany = (pages: number): HttpProblem => {
+  const message = `the blank in real size would take ${pages} pages`;
+  const remedy = `leave the template out, or make a blank of at most ${MOST_PAGES} pages`;
+  return new HttpProblem(422, `${sentence(message)}; ${remedy}.`, [{ path: '', message, remedy }]);
+};
+
+/**
+ * Adds the blank in real size, inside face up, over as many pages as it takes.
+ * @throws HttpProblem with 422 for a blank of too many pages
+ */
+export async function addTemplate(pdf: Pdf, folded: Folded, paper: PrintPaper): Promise<void> {
   const drawing = { ...drawFinished(folded), turned: false };
   const svg = writeSvg(applyConvention(drawing, onPaper));
   const [width, height] = [inMm(drawing.width), inMm(drawing.height)];
@@ -43,6 +58,7 @@ export function addTemplate(pdf: Pdf, folded: Folded, paper: PrintPaper): void {
     height: printPapers[paper].height - 2 * pageMargin - head,
   };
   const [columns, rows] = [tileStarts(width, page.width), tileStarts(height, page.height)];
+  if (columns.length * rows.length > MOST_PAGES) throw tooMany(columns.length * rows.length);
   for (const [row, top] of rows.entries())
     for (const [column, left] of columns.entries()) {
       pdf.addPage();
@@ -77,6 +93,8 @@ export function addTemplate(pdf: Pdf, folded: Folded, paper: PrintPaper): void {
           pdf.restore();
         }),
       );
+      // others must not wait for all of them
+      await nextTurn();
     }
 }
 

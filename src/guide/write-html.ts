@@ -1,17 +1,12 @@
 import { createHash } from 'node:crypto';
 import type { Block, Guide, GuideStep, Section } from '../../shared/guide/guide.ts';
 import type { Picture } from '../../shared/views/picture.ts';
+import { escaped } from '../escaped.ts';
 import { writePicture } from '../svg/write-picture.ts';
 import { guideStyle } from './guide-style.ts';
 
 /** The policy under which a guide is shown: its own style and nothing else. */
 export const guideContentPolicy = `default-src 'none'; style-src 'sha256-${createHash('sha256').update(guideStyle).digest('base64')}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`;
-
-const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-/** Text as HTML. */
-export const escaped = (text: string): string =>
-  text.replaceAll(/[&<>"]/gu, (letter) => escapes[letter] ?? letter);
 
 /**
  * A guide as one HTML page that needs nothing else: pictures are in it, and it prints well.

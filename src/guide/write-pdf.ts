@@ -46,7 +46,7 @@ export async function writeGuidePdf(
   writer.words('P', guide.summary, sizes.body);
   for (const section of guide.sections) writer.section(section);
   whole.end();
-  if (wish.template === 'yes') addTemplate(pdf, folded, wish.paper);
+  if (wish.template === 'yes') await addTemplate(pdf, folded, wish.paper);
   numberPages(pdf, wish.print === 'large' ? sizes.table : 8);
   return finished(pdf);
 }

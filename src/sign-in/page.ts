@@ -1,5 +1,5 @@
+import { escaped } from '../escaped.ts';
 import type { Caller, Scope } from '../members/caller.ts';
-import { escaped } from './html.ts';
 
 export const stylePath = '/sign-in/style.css';
 

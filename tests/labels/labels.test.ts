@@ -36,7 +36,7 @@ describe('labels of a set', () => {
     expect(text('4 × mat')).toBe('90 mm by 60 mm');
     expect(text('1 × folder')).toContain('Twin sleeve, finished');
     expect(text('1 × folder')).toContain(
-      'to hold 2 cards with envelopes for each pocket, 114 mm by 162 mm each',
+      'to hold 2 cards with their envelopes for each pocket, 114 mm by 162 mm',
     );
   });
 

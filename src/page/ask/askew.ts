@@ -1,4 +1,5 @@
 import { appearancesOf } from '../../../shared/folding/appearance.ts';
+import { directionShown } from '../../../shared/folding/print-shown.ts';
 import type { Folded } from '../../../shared/folding/proof-of.ts';
 import type { Direction } from '../../../shared/folding/regions.ts';
 import { labelOf, namesIn } from '../../../shared/views/part-names.ts';
@@ -16,12 +17,7 @@ export function askewIn(folded: Folded): readonly Askew[] {
   const names = namesIn(folded);
   return appearancesOf(folded).flatMap(({ view, regions }) =>
     ways.flatMap((way) => {
-      const parts = regions.filter(({ area, face, direction }) => {
-        // of a print whose turn to the other is not known, only the outside is
-        if (sheet.printPair === undefined && face === 'inside') return false;
-        const points = sheet.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay;
-        return area > sliver && points === way;
-      });
+      const parts = regions.filter((region) => region.area > sliver && directionShown(sheet, region) === way);
       const labels = [...new Set(parts.map(({ part }) => labelOf(names, part).one))];
       return labels.length === 0 ? [] : [{ view, way, parts: labels }];
     }),

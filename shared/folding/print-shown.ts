@@ -1,0 +1,20 @@
+import type { Sheet } from '../solver/sheets.ts';
+import type { Direction, Region } from './regions.ts';
+
+type Prints = Pick<Sheet, 'oneWay' | 'printPair'>;
+
+/**
+ * Whether it is known which way the print of a face points: not on the inside of a one-way paper whose spec leaves open
+ * how its two prints lie to each other.
+ */
+export const isPrintKnown = ({ oneWay, printPair }: Prints, face: Region['face']): boolean =>
+  face === 'outside' || !oneWay || printPair !== undefined;
+
+/** Which way the print of a region points; undefined where that is not known. */
+export function directionShown(
+  prints: Prints,
+  { face, direction }: Pick<Region, 'face' | 'direction'>,
+): Direction | undefined {
+  if (!isPrintKnown(prints, face)) return undefined;
+  return prints.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay;
+}
