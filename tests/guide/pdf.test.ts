@@ -83,19 +83,19 @@ describeWithPoppler('the maker’s sheet as a PDF', () => {
 
 test('a template that nobody could join is refused, and the sheet without it is not', async () => {
   const app = await build();
-  const panel = { width: '1500 mm', height: '1200 mm' };
-  const stock = { width: '4000 mm', height: '4000 mm' };
+  const panel = { width: '900 mm', height: '900 mm' };
+  const stock = { width: '2000 mm', height: '2000 mm' };
   const payload = {
     ...easySleeve,
     stock,
-    dimensions: { ...easySleeve.dimensions, panel, topFlap: '500 mm' },
+    dimensions: { ...easySleeve.dimensions, panel, topFlap: '450 mm' },
   };
   const ask = (template: string) =>
     app.inject({ method: 'POST', url: `/v1/folders/guide?format=pdf&template=${template}`, payload });
   const reply = await ask('yes');
   expect(reply.statusCode).toBe(422);
   expect(reply.json().errors[0]).toMatchObject({
-    message: expect.stringMatching(/^the blank in real size would take \d{3} pages$/u),
+    message: expect.stringMatching(/^the blank in real size would take \d{2} pages$/u),
     remedy: 'leave the template out, or make a blank of at most 48 pages',
   });
   expect((await ask('no')).statusCode).toBe(200);
