@@ -27,22 +27,38 @@ const imports = files.flatMap((file) => importsIn(file, readFileSync(join(root, 
 const isOwn = (target: string) => /^(?:shared|src|routes|tests)\//u.test(target);
 const folder = (path: string) => path.split('/')[0] ?? '';
 
-/** What each top folder may import, besides its own kind. */
-const may: Readonly<Record<string, readonly string[]>> = {
-  shared: ['shared'],
-  src: ['src', 'shared'],
-  routes: ['src', 'shared'],
-};
+interface MayImport {
+  readonly folders: readonly string[];
+  /** Absent where a folder may import any. */
+  readonly packages?: readonly string[];
+}
 
-/** Packages that run anywhere. */
-const purePackages = ['clipper2-ts', 'harfbuzzjs', 'saxes', 'svgpath', 'zod'];
+/** What each top folder may import, by the last column of the table in DEVELOPERS.md. */
+function readTable(text: string): ReadonlyMap<string, MayImport> {
+  const rows = text.matchAll(/^\| `(shared|src|routes)\/` +\|.*\| *([^|]+?) *\|$/gmu);
+  return new Map(
+    [...rows].map(([, own = '', last = '']) => {
+      const items = last.split(', ');
+      const folders = items.flatMap((item) => /^`(\w+)\/`$/u.exec(item)?.[1] ?? []);
+      const packages = items.filter((item) => item !== 'itself' && !item.startsWith('`'));
+      return [
+        own,
+        {
+          folders: items.includes('itself') ? [own, ...folders] : folders,
+          ...(own === 'shared' ? { packages } : {}),
+        },
+      ];
+    }),
+  );
+}
+
+const may = readTable(readFileSync(join(root, 'DEVELOPERS.md'), 'utf8'));
 
 const trespasses = (list: readonly Import[]) =>
-  list.filter(({ from, to }) =>
-    isOwn(to)
-      ? !may[folder(from)]?.includes(folder(to))
-      : folder(from) === 'shared' && !purePackages.includes(to),
-  );
+  list.filter(({ from, to }) => {
+    const { folders, packages } = may.get(folder(from)) ?? { folders: [] };
+    return isOwn(to) ? !folders.includes(folder(to)) : packages?.includes(to) === false;
+  });
 
 /** Files that can be reached from themselves, by imports that are there when the program runs. */
 function cycles(list: readonly Import[]): string[] {

@@ -13,8 +13,8 @@ export type Reply =
 export interface Asking {
   readonly method?: 'GET' | 'PUT' | 'POST' | 'DELETE';
   readonly body?: Json;
-  /** Change only what is still this version. */
-  readonly ifMatch?: string | undefined;
+  /** Change only what is still this version, or make only what is not there yet. */
+  readonly only?: { readonly version: number } | 'new';
 }
 
 /** Milliseconds until a service that does not answer counts as out of reach. */
@@ -43,7 +43,7 @@ async function send(
   path: string,
   accept: string,
   patience: number,
-  { method = 'GET', body, ifMatch }: Asking,
+  { method = 'GET', body, only }: Asking,
 ): Promise<Refusal | { readonly kind: 'done'; readonly response: Response }> {
   let response: Response;
   try {
@@ -54,7 +54,11 @@ async function send(
       headers: {
         accept,
         ...(body === undefined ? {} : { 'content-type': 'application/json' }),
-        ...(ifMatch === undefined ? {} : { 'if-match': ifMatch }),
+        ...(only === undefined
+          ? {}
+          : only === 'new'
+            ? { 'if-none-match': '*' }
+            : { 'if-match': `"${only.version}"` }),
       },
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     });

@@ -43,13 +43,13 @@ export async function listKept(kind: Kind): Promise<readonly Kept[] | Reply> {
 
 /**
  * Keeps something under a name.
- * @param version the one that was read, if one was: a change that somebody else made meanwhile is not lost
+ * @param version the one that was read, if one was: what somebody else kept or changed meanwhile is not lost
  */
 export const putKept = (kind: Kind, name: string, value: Json, version?: number): Promise<Reply> =>
   request(pathOf(kind, name), {
     method: 'PUT',
     body: value,
-    ifMatch: version === undefined ? undefined : `"${version}"`,
+    only: version === undefined ? 'new' : { version },
   });
 
 export const removeKept = (kind: Kind, name: string): Promise<Reply> =>

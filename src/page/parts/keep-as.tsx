@@ -5,6 +5,7 @@ import { keep, keptAs, keptThings } from '../state/kept.ts';
 import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
 import { useVoice } from '../words/use-voice.ts';
+import { keepTrouble } from './keep-trouble.ts';
 
 interface KeepAsProps {
   readonly kind: Exclude<Kind, 'designs'>;
@@ -46,7 +47,7 @@ export function KeepAs({ kind, label, value, name }: KeepAsProps) {
     }
     const before = kind === 'stock' ? keptAs(kind, trimmed)?.value : undefined;
     const reply = await keep(kind, trimmed, over(before, withoutName(value)));
-    setTrouble(reply.kind === 'refused' ? say('keep.refused', { reason: reply.detail }) : '');
+    setTrouble(keepTrouble(reply, trimmed, say));
     if (reply.kind === 'done') tellStatus(say('keep.done', { name: trimmed }));
   };
   return (
