@@ -86,7 +86,7 @@ export async function buildApp(config: Config, options: AppOptions = {}): Promis
     schemaController: { compilersFactory: { buildValidator: noCompiler, buildSerializer: noCompiler } },
     pluginTimeout: 60_000, // ms for a part of the program to load, on a small machine that is busy
     requestTimeout: 15_000, // ms for a whole request to arrive
-    connectionTimeout: 30_000, // ms without any traffic
+    connectionTimeout: 125_000, // ms without any traffic, longer than any answer takes and than docker/haproxy.cfg waits
     keepAliveTimeout: 10_000, // ms between requests
     return503OnClosing: false, // requests that had already arrived are still answered
     routerOptions: { maxParamLength: 200 },

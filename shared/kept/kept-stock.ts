@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { withOwnUnits } from '../lengths/length-schema.ts';
 import { sheetOf } from '../spec/common.ts';
+import { type ownersNotes, withoutNotes } from './owners-notes.ts';
 
 const face = z.string().trim().min(1).max(120);
 
-/** What an owner notes of a paper beside what a spec says of it; left out where the paper stands in a spec. */
-const ownersNotes = {
+/** The notes, as they are read. */
+const notes = {
   faces: z
     .strictObject({ outside: face.optional(), inside: face.optional() })
     .optional()
@@ -23,16 +24,14 @@ const ownersNotes = {
     .max(2000)
     .optional()
     .meta({ description: 'Where it is kept, who sells it, and the like.' }),
-};
+} satisfies Record<(typeof ownersNotes)[number], z.ZodType>;
 
 /** A paper to keep by name: what a spec's `stock` holds, each length with its unit, and its owner's notes. */
-export const keptStock = withOwnUnits(sheetOf(ownersNotes)).meta({
+export const keptStock = withOwnUnits(sheetOf(notes)).meta({
   id: 'KeptStock',
   title: 'A paper to keep',
 });
 
 /** The paper as a spec may hold it. */
 export const stockForSpec = (kept: unknown): unknown =>
-  typeof kept !== 'object' || kept === null
-    ? kept
-    : Object.fromEntries(Object.entries(kept).filter(([member]) => !Object.hasOwn(ownersNotes, member)));
+  typeof kept !== 'object' || kept === null ? kept : withoutNotes({ ...kept });

@@ -62,6 +62,12 @@ export const startingConventions: readonly StartingConvention[] = Object.freeze(
     description: 'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.',
     convention: { sheetLies: 'outside-up' },
   },
+  {
+    name: 'glue shown',
+    description:
+      'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.',
+    convention: { layers: { guide: {} } },
+  },
 ]);
 
 /** The starting convention of that name. */

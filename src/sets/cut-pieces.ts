@@ -1,6 +1,7 @@
 import { drawFolder } from '../../shared/drawing/draw-folder.ts';
 import { drawPiece } from '../../shared/drawing/draw-piece.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
+import { withoutNotes } from '../../shared/kept/owners-notes.ts';
 import { piecesOf } from '../../shared/knockouts/pieces.ts';
 import { type CutPiece, cutPieceOf, drawingOfRectangle } from '../../shared/sets/cut-piece.ts';
 import { setPath } from '../../shared/sets/set-path.ts';
@@ -71,16 +72,7 @@ function specOf(set: SetSpec, make: FolderSpec, paper: SetPaper | undefined): Fo
 }
 
 /** A paper as a folder's spec holds it, without what only its owner needs to know. */
-function sheetOf({
-  faces: _faces,
-  count: _count,
-  price: _price,
-  notes: _notes,
-  packOf: _packOf,
-  ...sheet
-}: SetPaper) {
-  return sheet;
-}
+const sheetOf = ({ packOf: _packOf, ...sheet }: SetPaper) => withoutNotes<unknown>(sheet);
 
 /** The refusal of one folder as a refusal of the set. Remedies that would change what the set shares are left out. */
 function inSet({ refusal }: CannotBeFolded, index: number, paper: number, name: string): CannotBeFolded {

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { ownersNotes } from '../../../shared/kept/owners-notes.ts';
 import type { Kind } from '../api/kept.ts';
 import { isObject, type Json } from '../spec/pointer.ts';
 import { keep, keptAs, keptThings } from '../state/kept.ts';
@@ -23,7 +24,7 @@ const withoutName = (value: Json): Json =>
 /** An owner's notes on what was kept before stay with it. */
 const over = (before: Json | undefined, value: Json): Json => {
   if (!isObject(before) || !isObject(value)) return value;
-  const notes = ['faces', 'count', 'price', 'notes'].flatMap((member) => {
+  const notes = ownersNotes.flatMap((member) => {
     const note = before[member];
     return note === undefined ? [] : [[member, note] as const];
   });
