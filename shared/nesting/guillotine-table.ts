@@ -10,6 +10,8 @@ export interface GuillotineTable {
   readonly complete: boolean;
   /** Value for a sheet of any size up to the table's. */
   readonly worth: (width: number, height: number) => number;
+  /** The same by the numbers of a listed column and row. */
+  readonly worthAt: (column: number, row: number) => number;
   /** One layout of that value. */
   readonly layoutOf: (width: number, height: number) => readonly Spot[];
 }
@@ -49,30 +51,27 @@ export function guillotineTable(
   const cutBase = columns.length;
   const single = singles(lying, columns, rows);
 
+  const [acrossCuts, alongCuts] = [cutsOf(columns), cutsOf(rows)];
   for (let i = 1; i < columns.length; i++) {
-    const wide = columns[i] as number;
+    const across = acrossCuts[i] as Int32Array;
     for (let j = 1; j < stride; j++) {
-      const high = rows[j] as number;
+      const along = alongCuts[j] as Int32Array;
       const here = i * stride + j;
       let best = single.values[here] as number;
       let choice = single.choices[here] as number;
-      for (let first = 1; first < i; first++) {
-        const cut = columns[first] as number;
-        if (2 * cut > wide) break;
-        const value =
-          (values[first * stride + j] as number) +
-          (values[indexUpTo(columns, wide - cut) * stride + j] as number);
+      for (let at = 0; at < across.length; at += 2) {
+        const first = across[at] as number;
+        const rest = across[at + 1] as number;
+        const value = (values[first * stride + j] as number) + (values[rest * stride + j] as number);
         if (value > best) [best, choice] = [value, -(first + 1)];
       }
-      for (let first = 1; first < j; first++) {
-        const cut = rows[first] as number;
-        if (2 * cut > high) break;
+      for (let at = 0; at < along.length; at += 2) {
+        const first = along[at] as number;
         const value =
-          (values[i * stride + first] as number) +
-          (values[i * stride + indexUpTo(rows, high - cut)] as number);
+          (values[i * stride + first] as number) + (values[i * stride + (along[at + 1] as number)] as number);
         if (value > best) [best, choice] = [value, -(cutBase + first + 1)];
       }
-      values[here] = Math.min(best, cap(wide, high));
+      values[here] = Math.min(best, cap(columns[i] as number, rows[j] as number));
       choices[here] = choice;
     }
   }
@@ -102,6 +101,7 @@ export function guillotineTable(
     rows,
     complete: across.complete && along.complete,
     worth: (w, h) => values[indexUpTo(columns, w) * stride + indexUpTo(rows, h)] ?? 0,
+    worthAt: (column, row) => values[column * stride + row] ?? 0,
     layoutOf: (w, h) => {
       const spots: Spot[] = [];
       layout(indexUpTo(columns, w), indexUpTo(rows, h), 0, 0, spots);
@@ -109,6 +109,18 @@ export function guillotineTable(
     },
   };
 }
+
+/** For every length the two parts that a cut leaves, by their numbers: the first one, the rest rounded down, and so on. */
+const cutsOf = (lengths: readonly number[]): readonly Int32Array[] =>
+  lengths.map((length, index) => {
+    const parts: number[] = [];
+    for (let first = 1; first < index; first++) {
+      const cut = lengths[first] as number;
+      if (2 * cut > length) break;
+      parts.push(first, indexUpTo(lengths, length - cut));
+    }
+    return Int32Array.from(parts);
+  });
 
 /** For every size the most valuable single box that fits, and its pose's number + 1. */
 function singles(

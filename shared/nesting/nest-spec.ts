@@ -71,6 +71,10 @@ export const nestSpec = z
     gap: z.int().min(0).max(mm(100)).default(0).meta({
       description: 'Kept free between pieces. With 0, neighbours share a cut.',
     }),
+    outlineGap: z.int().min(0).max(mm(100)).default(0).meta({
+      description:
+        'Kept free between pieces instead of a smaller gap, on sheets where outlines lie within one another’s boxes.',
+    }),
     seed: z
       .int()
       .min(0)

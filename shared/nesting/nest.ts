@@ -1,5 +1,5 @@
 import type { Control, Steps } from './control.ts';
-import { jobsOf } from './job.ts';
+import { type Job, jobsOf } from './job.ts';
 import type { SolveLinear } from './linear-program.ts';
 import { nestByOutlines } from './nest-by-outlines.ts';
 import { nestPaper } from './nest-paper.ts';
@@ -7,6 +7,9 @@ import { type NestInput, nestSpec } from './nest-spec.ts';
 import type { Nesting } from './nesting.ts';
 import { nestingOf, type PaperResult } from './nesting-of.ts';
 import { placedPlan } from './placed-plan.ts';
+
+/** Outlines cost more than boxes by evaluations alone. */
+const mostForOutlines = 3000;
 
 /**
  * Places pieces on the fewest sheets, then on the least paper, then with the fewest different layouts, so that what is left
@@ -30,8 +33,11 @@ export function* nest(input: NestInput, solve?: SolveLinear): Steps<Nesting> {
     const irregular = job.pieceOf.some((piece) => spec.pieces[piece]?.outline !== undefined);
     if (irregular) control.limit = spec.evaluations / 2;
     let plan = placedPlan(spec, job, yield* nestPaper(job, spec.seed, control, solve));
-    control.limit = spec.evaluations;
-    if (irregular) plan = yield* nestByOutlines(spec, job, plan, control);
+    control.limit = Math.min(spec.evaluations, control.evaluations + mostForOutlines);
+    if (irregular) {
+      const boxes = (rest: Job, own: Control) => nestPaper(rest, spec.seed, own, solve);
+      plan = yield* nestByOutlines(spec, job, plan, control, boxes);
+    }
     stop = control.stop;
     results.push({ job, plan, control });
   }

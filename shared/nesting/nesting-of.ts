@@ -4,7 +4,7 @@ import type { Job, Room } from './job.ts';
 import type { NestPiece, NestSheet, NestSpec } from './nest-spec.ts';
 import type { Nesting, Offcut, Placed, SheetLayout, Unplaced } from './nesting.ts';
 import { offcutsOf } from './offcuts.ts';
-import { outlineArea } from './outline.ts';
+import { pieceArea } from './outline.ts';
 import type { PlacedPattern, PlacedPlan } from './placed-plan.ts';
 import { sharedEdges } from './shared-edges.ts';
 
@@ -68,9 +68,6 @@ function layoutOf(spec: NestSpec, job: Job, { room, placed, times }: PlacedPatte
     utilisation: used / areaOf(sheet),
   };
 }
-
-const pieceArea = ({ outline, ...box }: NestPiece): number =>
-  outline === undefined ? areaOf(box) : outlineArea(outline);
 
 const grown = ({ x, y, width, height }: Rectangle, by: number): Rectangle => ({
   x: x - by,

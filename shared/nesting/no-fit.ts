@@ -30,21 +30,47 @@ export function noFit(other: Path64, piece: Path64): Paths64 {
 export const movedTo = (paths: Paths64, { x, y }: Position): Paths64 =>
   paths.map((path) => translatePath(path, x, y));
 
-/**
- * Corners of the region in which a piece may lie: within a rectangle of positions, outside every no-fit polygon.
- * @param across the largest x; 0 where the piece is as wide as the sheet
- */
-export function freePositions(across: number, along: number, forbidden: Paths64): readonly Position[] {
+/** Where the corner of a piece may lie on a sheet with nothing on it. */
+export interface Range {
+  /** The largest x; 0 where the piece is as wide as the sheet. */
+  readonly across: number;
+  readonly along: number;
+}
+
+/** All positions of a range; none where the piece is larger than the sheet. */
+export function allPositions({ across, along }: Range): Paths64 {
   if (across < 0 || along < 0) return [];
   // at least a step wide, since an area is needed to cut from; what lies beyond is put back, within the safety
   const [right, bottom] = [Math.max(1, across), Math.max(1, along)];
-  const whole: Path64 = [
-    { x: 0, y: 0 },
-    { x: right, y: 0 },
-    { x: right, y: bottom },
-    { x: 0, y: bottom },
+  return [
+    [
+      { x: 0, y: 0 },
+      { x: right, y: 0 },
+      { x: right, y: bottom },
+      { x: 0, y: bottom },
+    ],
   ];
-  return difference([whole], forbidden, FillRule.NonZero)
-    .flat()
-    .map(({ x, y }) => ({ x: Math.min(x, across), y: Math.min(y, along) }));
+}
+
+/** Positions that are left without those that a no-fit polygon holds within. */
+export const withoutPositions = (free: Paths64, forbidden: Paths64): Paths64 =>
+  free.length === 0 ? free : difference(free, forbidden, FillRule.NonZero);
+
+/** Corners of a region of positions, within its range. */
+export const cornersOf = (free: Paths64, { across, along }: Range): readonly Position[] =>
+  free.flat().map(({ x, y }) => ({ x: Math.min(x, across), y: Math.min(y, along) }));
+
+/** Whether a rectangle of positions is not all forbidden; positions on its edge count. */
+export function isFree(
+  { left, top, right, bottom }: { left: number; top: number; right: number; bottom: number },
+  forbidden: Paths64,
+): boolean {
+  // a step larger all around: an area is needed to cut from
+  const whole: Path64 = [
+    { x: left - 1, y: top - 1 },
+    { x: right + 1, y: top - 1 },
+    { x: right + 1, y: bottom + 1 },
+    { x: left - 1, y: bottom + 1 },
+  ];
+  return difference([whole], forbidden, FillRule.NonZero).length > 0;
 }

@@ -61,16 +61,35 @@ export function outlineArea(outline: readonly Corner[]): number {
   return Math.abs(twice) / 2;
 }
 
+/** Area of a piece, nm²: within its outline where it has one. */
+export const pieceArea = ({
+  outline,
+  width,
+  height,
+}: {
+  readonly outline?: readonly Corner[] | undefined;
+  readonly width: Nm;
+  readonly height: Nm;
+}): number => (outline === undefined ? width * height : outlineArea(outline));
+
+/** What is kept free around an outline. */
+export interface Keep {
+  /** Half of it is kept on either side. */
+  readonly gap: Nm;
+  /** Rather too small an outline than too large a one: to prove that two do not lie side by side. */
+  readonly within?: boolean;
+}
+
 /** What must not overlap another piece's, in steps: the outline grown by half the gap and what rounding may take. */
-export function keepOut(outline: readonly Corner[], gap: Nm): Path64 {
+export function keepOut(outline: readonly Corner[], { gap, within = false }: Keep): Path64 {
   const exact: Path64 = outline.map(({ x, y }) => ({ x: Math.round(x / STEP), y: Math.round(y / STEP) }));
   let [path, error] = [exact, 0];
   for (let tolerance = 1; path.length > mostCorners && tolerance < 500; tolerance *= 2) {
     path = ramerDouglasPeucker(exact, tolerance);
     error = tolerance;
   }
-  const grown = inflatePaths([path], gap / 2 / STEP + SAFETY + error, JoinType.Miter, EndType.Polygon);
-  return outermost(grown);
+  const slip = (SAFETY + error) * (within ? -1 : 1);
+  return outermost(inflatePaths([path], gap / 2 / STEP + slip, JoinType.Miter, EndType.Polygon));
 }
 
 /** Of several paths the one around the most. */

@@ -15,7 +15,11 @@ export interface Plan {
   readonly left: readonly number[];
 }
 
-export const sheetsOf = ({ patterns }: Plan): number => patterns.reduce((sum, { times }) => sum + times, 0);
+export const sheetsOf = ({
+  patterns,
+}: {
+  readonly patterns: readonly { readonly times: number }[];
+}): number => patterns.reduce((sum, { times }) => sum + times, 0);
 
 export const sheetArea = (job: Job, { patterns }: Plan): number =>
   patterns.reduce((sum, { room, times }) => sum + times * (job.rooms[room]?.area ?? 0), 0);

@@ -2,8 +2,9 @@ import { bestValueInSteps, type ValuedBox } from './best-value.ts';
 import type { Spot } from './box.ts';
 import type { Trial } from './control.ts';
 import type { FitOracle } from './fit-oracle.ts';
-import { guillotineTable } from './guillotine-table.ts';
+import { type GuillotineTable, guillotineTable } from './guillotine-table.ts';
 import { type Job, mayLie, type Room } from './job.ts';
+import { pinwheel } from './pinwheel.ts';
 import { fitsRoom } from './sheet-bound.ts';
 import { valueBound } from './value-bound.ts';
 
@@ -14,8 +15,14 @@ export interface Priced {
   readonly bound: number;
 }
 
-/** Lengths of a table of straight cuts: enough for good layouts, few enough to be quick. */
-const tableLengths = 100;
+/** Lengths of a table of straight cuts: few enough to be quick, then enough for better layouts. */
+const tableLengths = [100, 400];
+
+/** Sums in a table that cost as much as one position. */
+const sumsPerNode = 500;
+
+const tableCost = ({ columns, rows }: GuillotineTable): number =>
+  (columns.length * rows.length * (columns.length + rows.length)) / 4 / sumsPerNode;
 
 /** So that no single step takes long. */
 const mostNodesPerChoice = 20_000;
@@ -45,15 +52,18 @@ export function* price(
   );
   if (root <= above) return { spots: [], value: 0, bound: root };
 
-  const cut = withinCounts(
-    guillotineTable(boxes, room.width, room.height, true, undefined, tableLengths).layoutOf(
-      room.width,
-      room.height,
-    ),
-    boxes,
-  );
-  const cutValue = cut.reduce((sum, { box }) => sum + (boxes[box]?.value ?? 0), 0);
-  if (cutValue > above) return { spots: cut, value: cutValue, bound: root };
+  for (const lengths of tableLengths) {
+    const table = guillotineTable(boxes, room.width, room.height, true, undefined, lengths);
+    for (const layout of [
+      table.layoutOf(room.width, room.height),
+      pinwheel(table, room.width, room.height),
+    ]) {
+      const spots = withinCounts(layout, boxes);
+      const value = spots.reduce((sum, { box }) => sum + (boxes[box]?.value ?? 0), 0);
+      if (value > above) return { spots, value, bound: root };
+    }
+    if (!(yield tableCost(table)) || table.complete) break;
+  }
 
   const found = yield* bestValueInSteps(
     boxes,

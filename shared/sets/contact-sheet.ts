@@ -1,9 +1,11 @@
 import type { Cut } from '../drawing/drawing.ts';
 import { flatten } from '../geometry/flatten.ts';
 import { mm } from '../lengths/nanometres.ts';
-import { inMm, showLength } from '../lengths/show-length.ts';
+import { inMm, writeLength } from '../lengths/show-length.ts';
 import type { FaceMark, LineMark, Mark, PagePoint, Picture, TextMark } from '../views/picture.ts';
 import type { CutPiece } from './cut-piece.ts';
+import { labelSpot } from './label-spot.ts';
+import { liesMirrored, lying } from './lying.ts';
 import type { SetSheet } from './nested-paper.ts';
 import { paperTitle } from './paper-title.ts';
 import { placedDrawing } from './placed-drawing.ts';
@@ -34,19 +36,16 @@ export function contactSheet(
   );
   const legendTop = head + rows * row + 4;
   const height = legendTop + legend.length * 6 + margin;
+  const kits = `${set.kits} ${set.kits === 1 ? 'kit' : 'kits'}`;
+  const title = set.title === undefined ? `All sheets for ${kits}` : `${set.title}: all sheets for ${kits}`;
   return {
     name: 'contact-sheet',
-    title: `All sheets for ${set.kits} ${set.kits === 1 ? 'kit' : 'kits'}`,
+    title,
     description: `${sheets.length} different sheets. ${legend.join('. ')}.`,
     width: across * column + 2 * margin,
     height,
     marks: [
-      text(
-        `All sheets for ${set.kits} ${set.kits === 1 ? 'kit' : 'kits'}`,
-        { x: margin, y: margin },
-        5,
-        true,
-      ),
+      text(title, { x: margin, y: margin }, 5, true),
       ...sheets.flatMap((sheet, index) =>
         oneSheet(set, pieces, sheet, letters, {
           x: margin + (index % across) * column,
@@ -72,11 +71,12 @@ function oneSheet(
   corner: PagePoint,
 ): readonly Mark[] {
   const room = { width: column - 8, height: row - 24 };
-  const scale = Math.min(room.width / inMm(area.width), room.height / inMm(area.height));
-  const at = (x: number, y: number): PagePoint => ({
-    x: corner.x + scale * inMm(x),
-    y: corner.y + 12 + scale * inMm(y),
-  });
+  const lies = lying(area, liesMirrored(set));
+  const scale = Math.min(room.width / inMm(lies.width), room.height / inMm(lies.height));
+  const at = (x: number, y: number): PagePoint => {
+    const point = lies.point({ x, y });
+    return { x: corner.x + scale * inMm(point.x), y: corner.y + 12 + scale * inMm(point.y) };
+  };
   const box = (x: number, y: number, width: number, height: number): readonly PagePoint[] => [
     at(x, y),
     at(x + width, y),
@@ -89,42 +89,47 @@ function oneSheet(
     cuts.flatMap(({ contours }) =>
       contours.map((contour) => flatten(contour, smallest).map((point) => at(point.x, point.y))),
     );
-  const faces = placed.flatMap((each, index): readonly FaceMark[] => {
+  const drawn = placed.flatMap((each, index) => {
     const piece = pieces[each.piece];
     if (!piece) return [];
-    const part = `piece ${index + 1}`;
-    const { outline, knockouts } = placedDrawing(piece.drawing, each, part);
-    const left = lines([outline, ...knockouts]);
-    return [{ kind: 'face', part, paper: faceUp ?? 'inside', outline: left[0] ?? [], left }];
+    const { outline, knockouts, valleys, mountains } = placedDrawing(
+      piece.drawing,
+      each,
+      `piece ${index + 1}`,
+    );
+    return [
+      {
+        part: `piece ${index + 1}`,
+        letter: letters.get(each.piece) ?? '',
+        cuts: lines([outline, ...knockouts]),
+        scores: [...valleys, ...mountains].map(({ points }) => points.map((point) => at(point.x, point.y))),
+      },
+    ];
   });
-  const scores = placed.flatMap((each, index) => {
-    const piece = pieces[each.piece];
-    if (!piece) return [];
-    const { valleys, mountains } = placedDrawing(piece.drawing, each, `piece-${index + 1}`);
-    return [...valleys, ...mountains].map(({ points }) => points.map((point) => at(point.x, point.y)));
-  });
-  const outlines = placed.flatMap((each, index) => {
-    const piece = pieces[each.piece];
-    if (!piece) return [];
-    const { outline, knockouts } = placedDrawing(piece.drawing, each, `piece-${index + 1}`);
-    return lines([outline, ...knockouts]).map(loop);
-  });
+  const faces = drawn.map(
+    ({ part, cuts }): FaceMark => ({
+      kind: 'face',
+      part,
+      paper: faceUp ?? 'inside',
+      outline: cuts[0] ?? [],
+      left: cuts,
+    }),
+  );
   const line = (kind: LineMark['line'], lines: LineMark['lines']): readonly Mark[] =>
     lines.length === 0 ? [] : [{ kind: 'line', line: kind, lines }];
-  const labels = placed.map(({ piece, x, y, width, height }): TextMark => {
-    const middle = at(x + width / 2, y + height / 2);
-    const size = Math.max(1.6, Math.min(5, (scale * inMm(Math.min(width, height))) / 2));
+  const labels = drawn.map(({ letter, cuts }): TextMark => {
+    const { room, ...spot } = labelSpot(cuts);
     return {
       kind: 'text',
-      text: letters.get(piece) ?? '',
-      at: middle,
-      size,
+      text: letter,
+      at: spot,
+      size: Math.max(1.6, Math.min(5, room)),
       anchor: 'middle',
       bold: true,
       plate: true,
     };
   });
-  const size = `${showLength(area.width).mm} × ${showLength(area.height).mm} mm`;
+  const size = `${writeLength(lies.width, set.measure)} × ${writeLength(lies.height, set.measure)}`;
   return [
     text(`Sheet ${number}, ${times} ×`, { x: corner.x, y: corner.y + 2 }, 4, true),
     text(
@@ -134,8 +139,14 @@ function oneSheet(
     ),
     ...line('measure', [loop(sheetBox)]),
     ...faces,
-    ...line('score', scores),
-    ...line('edge', outlines),
+    ...line(
+      'score',
+      drawn.flatMap(({ scores }) => scores),
+    ),
+    ...line(
+      'edge',
+      drawn.flatMap(({ cuts }) => cuts.map(loop)),
+    ),
     ...labels,
   ];
 }

@@ -41,7 +41,8 @@ export function cutPieceOf(
 ): CutPiece {
   const paper = paperOf(set, spec.paper) ?? 0;
   const outsideUp = set.convention?.sheetLies === 'outside-up';
-  const shows = 'make' in spec ? (spec.shows ?? 'outside') : 'outside';
+  // a plain rectangle may be turned over once it is cut
+  const facing = 'cut' in spec ? undefined : (spec.shows ?? 'outside');
   const kerf = set.cutter?.kerf ?? 0;
   return {
     name: spec.name,
@@ -49,7 +50,7 @@ export function cutPieceOf(
     paper,
     quantity: withSpoilage(set.kits * spec.perKit, set.spoilage),
     turns: spec.turns ?? (set.papers[paper]?.oneWay === true ? 'none' : 'quarter'),
-    ...('make' in spec ? { faceUp: (shows === 'outside') === outsideUp ? 'outside' : 'inside' } : {}),
+    ...(facing === undefined ? {} : { faceUp: (facing === 'outside') === outsideUp ? 'outside' : 'inside' }),
     drawing,
     blank:
       folded && 'make' in spec

@@ -1,5 +1,5 @@
-import type { Measure } from '../lengths/length-schema.ts';
-import { inch, mm, type Nm } from '../lengths/nanometres.ts';
+import { easilyMeasured } from '../lengths/easily-measured.ts';
+import type { Nm } from '../lengths/nanometres.ts';
 import { ribbonLength, smallBow } from '../ribbon/ribbon.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { withSpoilage } from './quantities.ts';
@@ -13,18 +13,12 @@ export interface RibbonNeeded {
   readonly total: number;
 }
 
-/** Up to what is easily measured: 1/4 in, or 5 mm. */
-function roundedUp(length: Nm, measure: Measure): Nm {
-  const step = measure === 'inch' ? inch(1 / 4) : mm(5);
-  return Math.ceil(length / step) * step;
-}
-
 /** The ribbon that a set asks for, each length rounded up; undefined without one. */
 export function ribbonNeeded(set: SetSpec, pieces: readonly CutPiece[]): RibbonNeeded | undefined {
   const box = pieces.find(({ name }) => name === set.ribbon?.around)?.closed;
   if (!set.ribbon || !box) return undefined;
   const { tie, loop = smallBow.loop, tail = smallBow.tail, width = smallBow.ribbon } = set.ribbon;
-  const each = roundedUp(ribbonLength(box, tie, { loop, tail, ribbon: width }), set.measure);
+  const each = easilyMeasured(ribbonLength(box, tie, { loop, tail, ribbon: width }), set.measure);
   const count = withSpoilage(set.kits, set.spoilage);
   return { each, count, total: each * count };
 }

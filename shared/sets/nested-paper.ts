@@ -1,7 +1,9 @@
+import { mm } from '../lengths/nanometres.ts';
 import type { NestInput } from '../nesting/nest-spec.ts';
 import type { Nesting, Placed } from '../nesting/nesting.ts';
 import { extent } from '../solver/sheets.ts';
 import type { CutPiece } from './cut-piece.ts';
+import { pieceOutline } from './piece-outline.ts';
 import type { SetSpec } from './set-spec.ts';
 import { type SheetArea, sheetAreas } from './sheet-areas.ts';
 
@@ -34,7 +36,10 @@ export interface SetSheet {
 }
 
 /** Sheets filled in trial, for all papers of a set together; a few seconds. */
-const evaluations = 4000;
+const evaluations = 12_000;
+
+/** Between pieces within one another's boxes, since slivers that are thinner tear and jam; common practice. */
+const outlineGap = mm(1);
 
 /** One question for each paper that pieces are cut from. */
 export function papersToNest(set: SetSpec, pieces: readonly CutPiece[]): readonly PaperToNest[] {
@@ -48,28 +53,36 @@ export function papersToNest(set: SetSpec, pieces: readonly CutPiece[]): readonl
       areas,
       pieces: own,
       input: {
-        pieces: own
-          .flatMap((index) => pieces[index] ?? [])
-          .map(({ name: piece, drawing, quantity, turns, faceUp }) => ({
-            name: piece,
-            width: Math.ceil(drawing.width),
-            height: Math.ceil(drawing.height),
-            count: quantity,
-            turns,
-            paper: name,
-            ...(faceUp === undefined ? {} : { face: faceUp === 'outside' ? ('A' as const) : ('B' as const) }),
-          })),
+        pieces: own.flatMap((index) => pieces[index] ?? []).map((piece) => nestPiece(piece, name)),
         sheets: areas.map(({ reachWidth, reachHeight }) => ({
           paper: name,
           width: reachWidth,
           height: reachHeight,
         })),
         gap: set.gap ?? 0,
+        outlineGap,
         seed: set.seed,
         evaluations: Math.max(1, Math.floor(evaluations / used.length)),
       },
     };
   });
+}
+
+function nestPiece(
+  { name, drawing, quantity, turns, faceUp }: CutPiece,
+  paper: string,
+): NestInput['pieces'][number] {
+  const box = { width: Math.ceil(drawing.width), height: Math.ceil(drawing.height) };
+  const outline = pieceOutline(drawing, box);
+  return {
+    name,
+    ...box,
+    count: quantity,
+    turns,
+    paper,
+    ...(faceUp === undefined ? {} : { face: faceUp === 'outside' ? 'A' : 'B' }),
+    ...(outline === undefined ? {} : { outline: [...outline] }),
+  };
 }
 
 /** Every different sheet of the set, numbered: paper by paper, as the nestings have them. */

@@ -1,4 +1,4 @@
-import type { Cut, Drawing, Score } from '../drawing/drawing.ts';
+import type { Cut, Drawing, GuideZone, Score } from '../drawing/drawing.ts';
 import { moveShape, shift, turn } from '../geometry/move-shape.ts';
 import { compose, type Isometry, move } from '../geometry/plane.ts';
 import type { Placed } from '../nesting/nesting.ts';
@@ -19,7 +19,7 @@ export function motionTo(
 }
 
 /** What of a drawing a sheet shows, in the sheet's own coordinates. */
-export type PlacedDrawing = Pick<Drawing, 'valleys' | 'mountains' | 'knockouts' | 'outline'>;
+export type PlacedDrawing = Pick<Drawing, 'valleys' | 'mountains' | 'knockouts' | 'outline' | 'guide'>;
 
 /** A drawing where it lies on its sheet; its parts are named after the piece. */
 export function placedDrawing(drawing: Drawing, placed: Placed, prefix: string): PlacedDrawing {
@@ -35,5 +35,16 @@ export function placedDrawing(drawing: Drawing, placed: Placed, prefix: string):
     mountains: drawing.mountains.map(score),
     knockouts: drawing.knockouts.map(cut),
     outline: cut(drawing.outline),
+    ...(drawing.guide
+      ? {
+          guide: drawing.guide.map(
+            (zone): GuideZone => ({
+              ...zone,
+              id: `${prefix}-${zone.id}`,
+              contours: moveShape(zone.contours, by),
+            }),
+          ),
+        }
+      : {}),
   };
 }

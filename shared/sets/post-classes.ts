@@ -30,14 +30,23 @@ const atLeast = (
   [leastLength, leastHeight, leastThickness]: Most,
 ): boolean => length >= leastLength && height >= leastHeight && thickness >= leastThickness;
 
-/** The size class of a closed piece at each post whose limits are known. */
-export function postHints({ width, height, thickness }: Box): readonly PostHint[] {
+/**
+ * The class of a closed piece at each post whose limits are known, by its size, and by its weight as far as that is known.
+ * @param grammes what is known of its weight, without contents that nobody weighed
+ */
+export function postHints({ width, height, thickness }: Box, grammes = 0): readonly PostHint[] {
   const sides = { length: Math.max(width, height), height: Math.min(width, height), thickness };
-  return [usps(sides), upu(sides), royalMail(sides)];
+  return [usps(sides, grammes), upu(sides, grammes), royalMail(sides, grammes)];
 }
 
-/** Source: USPS Domestic Mail Manual, 24 January 2021, 101.1.1 to 1.2. */
-function usps(sides: Sides): PostHint {
+const weighs = (grammes: number, limit: string): string =>
+  `this weighs ${Number(grammes.toFixed(1))} g or more; ${limit}`;
+
+/** 3.5 oz of 28.349523125 g. */
+const mostOfLetter = 99.2233;
+
+/** Source: USPS Domestic Mail Manual, 24 January 2021, 101.1.1 to 1.2; weight of letters: its quick service guide 201. */
+function usps(sides: Sides, grammes: number): PostHint {
   const about = {
     post: 'United States Postal Service',
     source: 'USPS Domestic Mail Manual, 101.1.1 to 101.1.2',
@@ -50,9 +59,14 @@ function usps(sides: Sides): PostHint {
       size: 'not mailable',
       notes: ['pieces of 1/4 in or thinner are at least 3 1/2 by 5 in, and 0.007 in thick'],
     };
-  if (!within(sides, [inch(11.5), inch(6.125), inch(0.25)]))
+  const heavy = grammes > mostOfLetter;
+  if (heavy || !within(sides, [inch(11.5), inch(6.125), inch(0.25)]))
     return within(sides, [inch(15), inch(12), inch(0.75)])
-      ? { ...about, size: 'large envelope (flat)', notes: [] }
+      ? {
+          ...about,
+          size: 'large envelope (flat)',
+          notes: heavy ? [weighs(grammes, 'a letter weighs at most 3.5 oz')] : [],
+        }
       : { ...about, size: 'parcel', notes: ['larger than a flat'] };
   const large = height > inch(4.25) || length > inch(6);
   return {
@@ -69,7 +83,7 @@ function usps(sides: Sides): PostHint {
 }
 
 /** Source: Letter Post Regulations of the Universal Postal Union, article 203, as Korea Post publishes it. */
-function upu(sides: Sides): PostHint {
+function upu(sides: Sides, grammes: number): PostHint {
   const about = {
     post: 'Universal Postal Union, letter post',
     source: 'UPU Letter Post Regulations, article 203, as published by Korea Post',
@@ -87,17 +101,35 @@ function upu(sides: Sides): PostHint {
       size: 'not letter post',
       notes: ['its face is at least 90 by 140 mm, with a tolerance of 2 mm'],
     };
+  if (grammes > 2000)
+    return { ...about, size: 'not letter post', notes: ['letter post weighs at most 2 kg'] };
   const standard = within(sides, [mm(235), mm(120), mm(5)]) && length >= 1.4 * height;
-  return standard
-    ? { ...about, size: 'standardised letter', notes: ['at most 20 g'] }
-    : { ...about, size: 'letter', notes: ['at most 2 kg'] };
+  if (standard && grammes <= 20) return { ...about, size: 'standardised letter', notes: ['at most 20 g'] };
+  return {
+    ...about,
+    size: 'letter',
+    notes: [
+      ...(standard ? [weighs(grammes, 'a standardised letter weighs at most 20 g')] : []),
+      'at most 2 kg',
+    ],
+  };
 }
 
 /** Source: Ofcom's page on large letters; weights from other public pages. */
-function royalMail(sides: Sides): PostHint {
+function royalMail(sides: Sides, grammes: number): PostHint {
   const about = { post: 'Royal Mail', source: 'Ofcom, sizes of letters and large letters' };
-  if (within(sides, [mm(240), mm(165), mm(5)])) return { ...about, size: 'letter', notes: ['at most 100 g'] };
-  return within(sides, [mm(353), mm(250), mm(25)])
-    ? { ...about, size: 'large letter', notes: ['at most 750 g'] }
-    : { ...about, size: 'parcel', notes: [] };
+  const letter = within(sides, [mm(240), mm(165), mm(5)]);
+  if (letter && grammes <= 100) return { ...about, size: 'letter', notes: ['at most 100 g'] };
+  const large = within(sides, [mm(353), mm(250), mm(25)]);
+  if (!large || grammes > 750)
+    return {
+      ...about,
+      size: 'parcel',
+      notes: large ? [weighs(grammes, 'a large letter weighs at most 750 g')] : [],
+    };
+  return {
+    ...about,
+    size: 'large letter',
+    notes: [...(letter ? [weighs(grammes, 'a letter weighs at most 100 g')] : []), 'at most 750 g'],
+  };
 }

@@ -34,18 +34,26 @@ const layout = z
     file: z.string().meta({ description: 'Its drawing in the archive of POST /v1/sets/sheets.' }),
     times: z.int().meta({ description: 'Sheets that are cut like this.' }),
     sheet: shownExtent.meta({ description: 'As it lies under the tool; cut down first where it is larger.' }),
+    turned: z.boolean().meta({
+      description: 'Whether the sheet lies a quarter turn clockwise under the tool: its height lies across.',
+    }),
     faceUp: faceUp.optional(),
     sharedCuts: z.int().meta({ description: 'Lines that two pieces share, cut once.' }),
-    placed: z.array(
-      z.strictObject({
-        piece: z.string(),
-        x: shownLength,
-        y: shownLength,
-        width: shownLength,
-        height: shownLength,
-        turn: z.int().meta({ description: 'Degrees clockwise as seen.' }),
+    placed: z
+      .array(
+        z.strictObject({
+          piece: z.string(),
+          x: shownLength,
+          y: shownLength,
+          width: shownLength,
+          height: shownLength,
+          turn: z.int().meta({ description: 'Degrees clockwise as seen.' }),
+        }),
+      )
+      .meta({
+        description:
+          'The box around each piece. Boxes of pieces that are no rectangles may overlap; their outlines do not.',
       }),
-    ),
   })
   .meta({ id: 'SheetLayout', description: 'Places are measured from the sheet’s top left corner.' });
 

@@ -14,6 +14,7 @@ import { withSpoilage } from './quantities.ts';
 export const MOST_PIECES = 10_000;
 export const MOST_KINDS = 60;
 export const MOST_PAPERS = 24;
+export const MOST_SECONDS = 60;
 
 const name = z.string().trim().min(1).max(60);
 const money = z.number().min(0).max(1_000_000);
@@ -78,17 +79,20 @@ const common = {
   }),
 };
 
+const shows = z.enum(['outside', 'inside']).optional().meta({
+  description:
+    'Which printed side of the paper is the outside of the folder, or is seen of the inlay. Default: the outside.',
+});
+
 const piece = z
   .union([
     z.strictObject({
       ...common,
       ...make,
-      shows: z.enum(['outside', 'inside']).optional().meta({
-        description: 'Which printed side of the paper is the outside of the folder. Default: the outside.',
-      }),
+      shows,
     }),
     z.strictObject({ ...common, ...cut }),
-    z.strictObject({ ...common, ...inlay }),
+    z.strictObject({ ...common, ...inlay, shows }),
   ])
   .meta({
     id: 'SetPiece',
@@ -125,6 +129,16 @@ const tape = z
 
 const written = withUnits(
   {
+    title: z
+      .string()
+      .trim()
+      .min(1)
+      .max(60)
+      .optional()
+      .meta({
+        description: 'What the class or the stall is called, for its labels.',
+        examples: ['Lamp room evening'],
+      }),
     kits: z.int().min(1).max(MOST_PIECES),
     spoilage: z.number().min(0).max(0.5).default(0.05).meta({
       description:
@@ -154,6 +168,10 @@ const written = withUnits(
       .meta({
         description: 'Same set and same seed, same sheets.',
       }),
+    timeLimit: z.number().min(0.1).max(MOST_SECONDS).default(30).meta({
+      description:
+        'After so many seconds of search the best sheets so far are the answer; most sets take far less. A plan says when that happened, since another run may then differ.',
+    }),
   },
   measureOfSizes,
 );

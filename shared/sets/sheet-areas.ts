@@ -1,6 +1,6 @@
 import type { Nm } from '../lengths/nanometres.ts';
 
-/** A rectangle of paper as it lies under the tool, and how much of it the tool reaches. */
+/** A rectangle of paper, and how much of it the tool reaches. */
 export interface SheetArea {
   /** The sheet, cut down first where the machine takes no larger one. */
   readonly width: Nm;
@@ -10,6 +10,8 @@ export interface SheetArea {
   readonly top: Nm;
   readonly reachWidth: Nm;
   readonly reachHeight: Nm;
+  /** It lies a quarter turn clockwise under the tool. */
+  readonly turned: boolean;
 }
 
 interface Size {
@@ -25,21 +27,21 @@ export function sheetAreas(
   sheet: Size,
   cutter?: Size & { readonly margin?: Nm | undefined },
 ): readonly SheetArea[] {
-  if (!cutter) return [within(sheet, sheet, 0)];
+  if (!cutter) return [within(sheet, sheet, 0, false)];
   const { width, height, margin = 0 } = cutter;
-  const upright = within(sheet, { width, height }, margin);
-  const turned = within(sheet, { width: height, height: width }, margin);
+  const upright = within(sheet, { width, height }, margin, false);
+  const turned = within(sheet, { width: height, height: width }, margin, true);
   if (covers(upright, turned)) return [upright];
   return covers(turned, upright) ? [turned] : [upright, turned];
 }
 
-function within(sheet: Size, area: Size, margin: Nm): SheetArea {
+function within(sheet: Size, area: Size, margin: Nm, turned: boolean): SheetArea {
   const [width, height] = [Math.min(sheet.width, area.width), Math.min(sheet.height, area.height)];
   const reachWidth = Math.min(width, area.width - 2 * margin);
   const reachHeight = Math.min(height, area.height - 2 * margin);
   const left = Math.floor((width - reachWidth) / 2);
   const top = Math.floor((height - reachHeight) / 2);
-  return { width, height, left, top, reachWidth, reachHeight };
+  return { width, height, left, top, reachWidth, reachHeight, turned };
 }
 
 const covers = (one: SheetArea, other: SheetArea): boolean =>

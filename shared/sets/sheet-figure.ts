@@ -2,11 +2,12 @@ import { applyConvention } from '../drawing/apply-convention.ts';
 import type { Convention } from '../drawing/convention.ts';
 import type { Cut, Drawing } from '../drawing/drawing.ts';
 import type { Figure, FigureGroup, FigurePath } from '../drawing/figure.ts';
-import { type Placement, place } from '../drawing/placement.ts';
-import { isCurve } from '../geometry/contour.ts';
+import { LinesOnce, type OpenLine } from '../drawing/lines-once.ts';
+import { openLineData } from '../drawing/path-data.ts';
+import type { Placement } from '../drawing/placement.ts';
 import type { Nm } from '../lengths/nanometres.ts';
-import { CutOnce, type OpenLine } from './cut-once.ts';
 import type { CutPiece } from './cut-piece.ts';
+import { liesMirrored } from './lying.ts';
 import type { SetSheet } from './nested-paper.ts';
 import { placedDrawing } from './placed-drawing.ts';
 
@@ -27,7 +28,7 @@ export function sheetFigure(
   convention: Convention = {},
   kerf: Nm = 0,
 ): Figure {
-  const { width, height } = sheet.area;
+  const { width, height, turned } = sheet.area;
   const placed = sheet.placed.flatMap((each, index) => {
     const piece = pieces[each.piece];
     return piece ? [placedDrawing(piece.drawing, each, `piece-${index + 1}`)] : [];
@@ -44,22 +45,23 @@ export function sheetFigure(
     valleys: placed.flatMap(({ valleys }) => valleys),
     mountains: placed.flatMap(({ mountains }) => mountains),
     knockouts: placed.flatMap(({ knockouts }) => knockouts),
+    guide: placed.flatMap(({ guide = [] }) => guide),
     outline: { id: 'sheet', contours: [] },
     offcuts: closed,
     wholeSheet: true,
-    turned: false,
+    turned,
   };
   const figure = applyConvention(drawing, { ...convention, outline: 'auto' });
   const placement: Placement = {
     width,
     height,
-    turned: false,
-    mirrored: convention.sheetLies === 'outside-up',
+    turned,
+    mirrored: liesMirrored({ convention }),
     userUnit: convention.userUnit ?? 'mm',
     rootUnit: convention.rootUnit ?? 'mm',
   };
   const paths = open.flatMap(({ id, lines }): FigurePath[] => {
-    const data = lines.map((line) => lineData(line, placement)).filter((text) => text !== '');
+    const data = lines.map((line) => openLineData(line, placement)).filter((text) => text !== '');
     return data.length === 0 ? [] : [{ id, data: data.join(' ') }];
   });
   return {
@@ -81,7 +83,7 @@ function outlinesOf(
   edge: { readonly width: Nm; readonly height: Nm } | undefined,
 ): { readonly closed: readonly Cut[]; readonly open: readonly OpenCut[] } {
   if (convention.layers?.cut?.paint === 'fill') return { closed: outlines, open: [] };
-  const once = new CutOnce();
+  const once = new LinesOnce();
   if (edge) takeEdge(once, edge);
   const closed: Cut[] = [];
   const open: OpenCut[] = [];
@@ -95,27 +97,12 @@ function outlinesOf(
   return { closed, open };
 }
 
-function takeEdge(once: CutOnce, { width, height }: { readonly width: Nm; readonly height: Nm }): void {
+function takeEdge(once: LinesOnce, { width, height }: { readonly width: Nm; readonly height: Nm }): void {
   const corners = [
     { x: 0, y: 0 },
     { x: width, y: 0 },
     { x: width, y: height },
     { x: 0, y: height },
   ];
-  for (const [index, from] of corners.entries()) once.takeAsCut(from, corners[(index + 1) % 4] ?? from);
-}
-
-/** An open line as path data; what rounding leaves no length of is left out. */
-function lineData({ start, stretches }: OpenLine, placement: Placement): string {
-  let here = place(placement, start);
-  const commands: string[] = [`M ${here}`];
-  for (const stretch of stretches) {
-    const to = place(placement, stretch.to);
-    if (isCurve(stretch)) {
-      const [one, other] = stretch.control.map((point) => place(placement, point));
-      commands.push(`C ${one} ${other} ${to}`);
-    } else if (to !== here) commands.push(`L ${to}`);
-    here = to;
-  }
-  return commands.length === 1 ? '' : commands.join(' ');
+  for (const [index, from] of corners.entries()) once.take(from, corners[(index + 1) % 4] ?? from);
 }

@@ -6,6 +6,7 @@ import { styleOf } from '../styles/registry.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { kitWeight } from './kit-weight.ts';
 import { ribbonNeeded, tapeNeeded } from './lengths-needed.ts';
+import { liesMirrored, lying } from './lying.ts';
 import { type NestedPaper, type SetSheet, sheetsOfSet } from './nested-paper.ts';
 import { paperTitle } from './paper-title.ts';
 import { postHints } from './post-classes.ts';
@@ -27,6 +28,33 @@ const shownSize = ({ width, height }: { readonly width: number; readonly height:
   width: showLength(width),
   height: showLength(height),
 });
+
+function showLayout(
+  set: SetSpec,
+  pieces: readonly CutPiece[],
+  { number, times, area, faceUp, sharedEdges, placed }: SetSheet,
+): SetPlanReply['papers'][number]['layouts'][number] {
+  const sheet = lying(area, liesMirrored(set));
+  return {
+    number,
+    file: sheetFile(number),
+    times,
+    sheet: shownSize(sheet),
+    turned: area.turned,
+    ...(faceUp === undefined ? {} : { faceUp }),
+    sharedCuts: sharedEdges,
+    placed: placed.map((each) => {
+      const { x, y, turn, ...size } = sheet.place(each);
+      return {
+        piece: pieces[each.piece]?.name ?? '',
+        x: showLength(x),
+        y: showLength(y),
+        ...shownSize(size),
+        turn,
+      };
+    }),
+  };
+}
 
 const metres = (nm: number): number => Number((nm / NM_PER_MM / 1000).toFixed(3));
 
@@ -56,7 +84,14 @@ export function showSetPlan({ set, pieces, papers }: PlannedSet): SetPlanReply {
       ...weight(set, pieces),
     },
     ...(minutes === undefined ? {} : { minutes: minutesOf(pieces, ({ quantity }) => quantity) }),
-    ...(posted ? { post: postHints(posted).map((hint) => ({ ...hint, notes: [...hint.notes] })) } : {}),
+    ...(posted
+      ? {
+          post: postHints(posted, kitWeight(set, pieces).grammes).map((hint) => ({
+            ...hint,
+            notes: [...hint.notes],
+          })),
+        }
+      : {}),
     cautions: [...setCautions(set, sheets)],
   };
 }
@@ -126,21 +161,7 @@ function showPaper(
     proved,
     stopped,
     utilisation: whole === 0 ? 0 : Number((used / whole).toFixed(4)),
-    layouts: own.map((each) => ({
-      number: each.number,
-      file: sheetFile(each.number),
-      times: each.times,
-      sheet: shownSize(each.area),
-      ...(each.faceUp === undefined ? {} : { faceUp: each.faceUp }),
-      sharedCuts: each.sharedEdges,
-      placed: each.placed.map(({ piece, x, y, width, height, turn }) => ({
-        piece: pieces[piece]?.name ?? '',
-        x: showLength(x),
-        y: showLength(y),
-        ...shownSize({ width, height }),
-        turn,
-      })),
-    })),
+    layouts: own.map((each) => showLayout(set, pieces, each)),
     offcuts: offcuts.map(({ width, height, count: times }) => ({
       ...shownSize({ width, height }),
       count: times,

@@ -36,7 +36,8 @@ export interface PoolSize {
   readonly idleMs: number;
 }
 
-const usual: PoolSize = { threads: 1, waiting: 16, idleMs: 10_000 };
+/** Few may wait, so that each is answered before proxies and sockets give up. */
+const usual: PoolSize = { threads: 1, waiting: 4, idleMs: 10_000 };
 
 /** Thrown at once rather than let a caller wait for minutes. */
 export class TooBusyError extends Error {

@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { drawFolder } from '../../shared/drawing/draw-folder.ts';
 import { drawPiece } from '../../shared/drawing/draw-piece.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
@@ -12,32 +13,48 @@ import { foldOrRefuse } from '../folders/fold-or-refuse.ts';
 import { fontsFor } from '../folders/fonts-for.ts';
 import { CannotBeFolded } from '../problem/cannot-be-folded.ts';
 import { isProposal } from '../resources/spell-out.ts';
+import { GivenUp } from './given-up.ts';
+
+/** Lets others have a turn, since a piece takes a while; ends where nobody waits for the set any more. */
+async function giveTurn(signal: AbortSignal | undefined): Promise<void> {
+  await nextTurn();
+  if (signal?.aborted) throw new GivenUp();
+}
 
 /**
  * Every piece of a set, solved, proved and drawn, in the set's order.
+ * @param signal aborted when nobody waits for the answer any more
  * @throws CannotBeFolded which names the place in the set
+ * @throws GivenUp when the signal was aborted
  */
-export async function cutPieces(set: SetSpec): Promise<readonly CutPiece[]> {
+export async function cutPieces(set: SetSpec, signal?: AbortSignal): Promise<readonly CutPiece[]> {
   const made = new Map<string, Folded>();
   for (const [index, piece] of set.pieces.entries())
-    if ('make' in piece) made.set(piece.name, await foldedOf(set, piece, index));
-  return set.pieces.map((piece, index) => {
     if ('make' in piece) {
-      const folded = foldedNamed(made, piece.name);
-      return cutPieceOf(set, piece, folded, drawFolder(folded));
+      made.set(piece.name, await foldedOf(set, piece, index));
+      await giveTurn(signal);
     }
-    if ('cut' in piece)
-      return cutPieceOf(
-        set,
-        piece,
-        undefined,
-        drawingOfRectangle(piece.name, piece.cut, set.cutter?.kerf ?? 0),
-      );
-    const folded = foldedNamed(made, piece.inlay.of);
-    const drawing = drawPiece(folded, piece.inlay.name);
-    if (!drawing) throw noInlay(folded, piece.inlay.of, index);
-    return cutPieceOf(set, piece, folded, drawing);
-  });
+  const cut: CutPiece[] = [];
+  for (const [index, piece] of set.pieces.entries()) {
+    cut.push(cutOf(set, piece, index, made));
+    await giveTurn(signal);
+  }
+  return cut;
+}
+
+function cutOf(set: SetSpec, piece: SetPiece, index: number, made: ReadonlyMap<string, Folded>): CutPiece {
+  if ('make' in piece) {
+    const folded = foldedNamed(made, piece.name);
+    return cutPieceOf(set, piece, folded, drawFolder(folded));
+  }
+  if ('cut' in piece) {
+    const drawing = drawingOfRectangle(piece.name, piece.cut, set.cutter?.kerf ?? 0);
+    return cutPieceOf(set, piece, undefined, drawing);
+  }
+  const folded = foldedNamed(made, piece.inlay.of);
+  const drawing = drawPiece(folded, piece.inlay.name);
+  if (!drawing) throw noInlay(folded, piece.inlay.of, index);
+  return cutPieceOf(set, piece, folded, drawing);
 }
 
 function foldedNamed(made: ReadonlyMap<string, Folded>, name: string): Folded {

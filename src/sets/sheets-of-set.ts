@@ -1,4 +1,5 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
+import { cuttingCaution } from '../../shared/drawing/cutting-caution.ts';
 import { contactSheet } from '../../shared/sets/contact-sheet.ts';
 import { sheetsOfSet } from '../../shared/sets/nested-paper.ts';
 import { paperTitle } from '../../shared/sets/paper-title.ts';
@@ -31,7 +32,7 @@ export function sheetsOf(planned: PlannedSet): Buffer {
           `${placed.length} ${placed.length === 1 ? 'piece' : 'pieces'}: ${contentsOf(placed.map(({ piece }) => pieces[piece]?.name ?? ''))}.`,
           ...(faceUp === undefined ? [] : [`Its paper lies with the ${faceUp} face up.`]),
           'Valley and mountain are named with the inside of the pieces up.',
-          'Blades and lasers hurt: follow the instructions of the machine and of the material, and never leave a laser alone while it runs.',
+          cuttingCaution,
         ].join(' '),
       };
       return [

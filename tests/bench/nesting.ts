@@ -2,13 +2,15 @@ import { parseArgs } from 'node:util';
 import { highsSolver } from '../../src/nesting/highs-solver.ts';
 import { kitNumber } from '../support/kits.ts';
 import { median } from './median.ts';
+import { measureClasses } from './nesting-classes.ts';
 import { growthOf, measureGrowth } from './nesting-growth.ts';
 import { compareKit } from './nesting-kits.ts';
 import { percent, textTable, times } from './text-table.ts';
 
 /*
- * node tests/bench/nesting.ts [--kits N] [--rounds N]
- * Nests random kits beside packers of other authors, and shows how the cost grows with the number of pieces. It fails when
+ * npm run bench:nesting -- [--kits N] [--rounds N]
+ * Nests random kits beside packers of other authors, then kits for classes, and shows how the cost grows with the number of
+ * pieces. It fails when
  * a kit takes more sheets, or a longer strip, than with one of the others.
  */
 
@@ -52,6 +54,24 @@ print(
 print(
   `  time: ${median(kits.map(({ ms }) => ms)).toFixed(0)} ms in the median, ${Math.max(...kits.map(({ ms }) => ms)).toFixed(0)} ms at most\n`,
 );
+
+for (const [name, classes] of Object.entries(measureClasses(solve))) {
+  print(`\nfor a class: ${name}\n`);
+  print(
+    textTable([
+      ['kits', 'on', 'pieces', 'sheets', 'bound', 'apart', 'time'],
+      ...classes.map(({ kits, on, pieces, sheets, bound, ms }) => [
+        `${kits}`,
+        on,
+        `${pieces}`,
+        `${sheets}`,
+        `${bound}`,
+        percent(sheets / bound - 1),
+        `${ms.toFixed(0)} ms`,
+      ]),
+    ]),
+  );
+}
 
 for (const [name, run] of Object.entries(growthOf)) {
   print(`\n${name}\n`);

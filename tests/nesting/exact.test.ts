@@ -6,6 +6,7 @@ import { fitTogether } from '../../shared/nesting/fit-together.ts';
 import { guillotineTable } from '../../shared/nesting/guillotine-table.ts';
 import { nest, runToEnd } from '../../shared/nesting/nest.ts';
 import { packStrip } from '../../shared/nesting/pack-strip.ts';
+import { pinwheel } from '../../shared/nesting/pinwheel.ts';
 import { scalesOf, weigh } from '../../shared/nesting/scales.ts';
 import { valueBound } from '../../shared/nesting/value-bound.ts';
 import { highsSolver } from '../../src/nesting/highs-solver.ts';
@@ -96,6 +97,32 @@ describe('the most value', () => {
         expect(any.value).toBeLessThanOrEqual(bound);
       }),
       { numRuns: 200 },
+    );
+  });
+
+  test('lies like a pinwheel where no straight cut yields as much', () => {
+    // four of 3 × 2 around one of 1 × 1 fill 5 × 5, and nothing else of these does
+    const boxes = [
+      { width: 3, height: 2, count: 4, turns: true, value: 7 },
+      { width: 1, height: 1, count: 1, turns: false, value: 0.5 },
+    ];
+    expect(bestGuillotine(boxes, 5, 5, 20_000).value).toBeLessThan(28);
+    const spots = pinwheel(guillotineTable(boxes, 5, 5, true), 5, 5);
+    expect(packingFaults(boxes, spots, 5, 5, true)).toEqual([]);
+    expect(cutsThrough(spots)).toBe(false);
+  });
+
+  test('of pinwheels overlaps nothing, and is no more than of endless boxes cut in any way', () => {
+    fc.assert(
+      fc.property(valued, sheet, (boxes, { width, height }) => {
+        const endless = boxes.map((each) => ({ ...each, count: width * height }));
+        const spots = pinwheel(guillotineTable(endless, width, height, true), width, height);
+        expect(packingFaults(endless, spots, width, height, false)).toEqual([]);
+        const value = spots.reduce((sum, spot) => sum + (boxes[spot.box]?.value ?? 0), 0);
+        const most = bestValue(endless, width, height, { maxNodes: 100_000, nodesPerChoice: 20_000 });
+        expect(value).toBeLessThanOrEqual(most.bound);
+      }),
+      { numRuns: 60 },
     );
   });
 

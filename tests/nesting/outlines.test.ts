@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mm } from '../../shared/lengths/nanometres.ts';
+import { apartBound } from '../../shared/nesting/apart-bound.ts';
+import { jobsOf } from '../../shared/nesting/job.ts';
 import { nest, runToEnd } from '../../shared/nesting/nest.ts';
-import type { NestInput } from '../../shared/nesting/nest-spec.ts';
+import { type NestInput, nestSpec } from '../../shared/nesting/nest-spec.ts';
 import { outlineArea, turnedOutline } from '../../shared/nesting/outline.ts';
 import { distanceApart } from '../support/distance-apart.ts';
 import { nestingFaults } from '../support/nesting-faults.ts';
@@ -108,6 +110,42 @@ describe('pieces with outlines', () => {
     expect(runToEnd(nest(spec))).toEqual(nesting);
     const boxes = { ...spec, pieces: spec.pieces.map(({ outline: _, ...box }) => box) };
     expect(nesting.sheets).toBeLessThanOrEqual(runToEnd(nest(boxes)).sheets);
+  });
+
+  test('of which no two share a sheet are proved to take one each', () => {
+    const rhombus = {
+      width: mm(100),
+      height: mm(100),
+      outline: corners([50, 0], [100, 50], [50, 100], [0, 50]),
+    };
+    const pieces = [{ name: 'rhombus', ...rhombus, count: 3, paper: 'card' }];
+    const on = (side: number) =>
+      runToEnd(nest({ pieces, sheets: [{ paper: 'card', width: mm(side), height: mm(side) }] }));
+    // beside one another they reach 100 mm plus half of that in either direction
+    expect(on(149)).toMatchObject({ sheets: 3, bound: 3, proved: true });
+    expect(on(151).sheets).toBe(2);
+  });
+
+  test('take no fewer sheets than by the bound of those that do not go together', () => {
+    const piece = fc
+      .record({
+        shape: fc.array(fc.integer({ min: mm(15), max: mm(60) }), { minLength: 4, maxLength: 9 }).map(star),
+        count: fc.integer({ min: 1, max: 3 }),
+        turns: fc.constantFrom('none' as const, 'quarter' as const),
+      })
+      .map(({ shape, count, turns }): Piece => ({ name: 'star', ...shape, count, turns, paper: 'card' }));
+    fc.assert(
+      fc.property(fc.array(piece, { minLength: 1, maxLength: 3 }), (pieces) => {
+        const spec = nestSpec.parse({
+          pieces,
+          sheets: [{ paper: 'card', width: mm(130), height: mm(130) }],
+          evaluations: 300,
+        });
+        const [job] = jobsOf(spec);
+        if (job) expect(runToEnd(nest(spec)).sheets).toBeGreaterThanOrEqual(apartBound(spec, job));
+      }),
+      { numRuns: 40 },
+    );
   });
 
   test('must fill their box', () => {

@@ -122,6 +122,41 @@ describe('a set counted by hand', () => {
     const plan = await planned({ ...set, kits: 1, spoilage: 0, pieces });
     expect(plan.papers[0]?.layouts.map(({ faceUp }) => faceUp).toSorted()).toEqual(['inside', 'outside']);
   });
+
+  test('an inlay lies with the side down that will be seen, as its drawing is mirrored', async () => {
+    const knockout = {
+      kind: 'figure',
+      on: { place: 'front' },
+      figure: { shape: 'circle', diameter: 20 },
+      inlay: { margin: 5 },
+    };
+    const make = {
+      style: 'card-base',
+      units: 'mm',
+      dimensions: { panel: { width: 60, height: 80 } },
+      knockouts: [knockout],
+    };
+    const inlay = { of: 'card', name: 'inlay-1' };
+    const red = { name: 'Signal red', width: 60, height: 60 };
+    const faces = async (more: object, convention: object) => {
+      const pieces = [
+        { ...card, make },
+        { name: 'window', paper: 'Signal red', inlay, ...more },
+      ];
+      const plan = await planned({
+        ...set,
+        kits: 1,
+        spoilage: 0,
+        pieces,
+        papers: [...papers, red],
+        convention,
+      });
+      return plan.papers[1]?.layouts.map(({ faceUp }) => faceUp);
+    };
+    expect(await faces({}, {})).toEqual(['inside']);
+    expect(await faces({ shows: 'inside' }, {})).toEqual(['outside']);
+    expect(await faces({}, { sheetLies: 'outside-up' })).toEqual(['outside']);
+  });
 });
 
 describe('a set that names what is kept', () => {

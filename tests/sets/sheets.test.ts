@@ -43,7 +43,10 @@ const around = ({ x, y, width, height }: Rectangle): readonly At[] =>
   ]);
 
 /** Everything that is wrong with the sheets of a set of rectangles. */
-async function faultsOf(body: { readonly gap?: number }): Promise<string[]> {
+async function faultsOf(body: {
+  readonly gap?: number;
+  readonly cutter?: { readonly width: number } | undefined;
+}): Promise<string[]> {
   const result = await planned(body);
   const plan = showSetPlan(result);
   const files = filesOf(sheetsOf(result));
@@ -69,6 +72,8 @@ async function faultsOf(body: { readonly gap?: number }): Promise<string[]> {
           if (apart < (body.gap ?? 0) - 1e-9) faults.push(`${file}: two pieces lie ${apart} mm apart`);
         }
       const read = readSvg(files.get(file) ?? '');
+      if (body.cutter && read.width > body.cutter.width + 0.001)
+        faults.push(`${file}: wider than the machine`);
       if (!near(read.width, sheet.width.mm) || !near(read.height, sheet.height.mm))
         faults.push(`${file}: wrong size`);
       const drawn = piecesOf(everyGroup(read.groups).flatMap(({ paths }) => paths));
@@ -108,6 +113,9 @@ const anySet = fc.record({
       },
     )
     .map((list) => list.map((piece, index) => ({ name: `piece ${index}`, ...piece }))),
+  // a machine may take the sheets only lying across, and then all is drawn turned
+  cutter: fc.constantFrom(undefined, { width: 320, height: 200 }, { width: 215, height: 300 }),
+  convention: fc.constantFrom({}, { sheetLies: 'outside-up' }),
 });
 
 describe('the sheets of a set', () => {

@@ -67,3 +67,16 @@ test.each<[Nm, Nm, Nm, string]>([
 ])('Royal Mail: %d by %d by %d nm is a %s', (width, height, thickness, size) => {
   expect(hintsOf(width, height, thickness).royalMail?.size).toBe(size);
 });
+
+// 3.5 oz = 99.2 g and 20 g, 2 kg: the same sources; 100 g and 750 g: public pages of the post
+test.each<[number, string, string, string]>([
+  [20, 'letter', 'standardised letter', 'letter'],
+  [99, 'letter', 'letter', 'letter'],
+  [99.5, 'large envelope (flat)', 'letter', 'letter'],
+  [101, 'large envelope (flat)', 'letter', 'large letter'],
+  [751, 'large envelope (flat)', 'letter', 'parcel'],
+  [2001, 'large envelope (flat)', 'not letter post', 'parcel'],
+])('a piece of C6 that weighs %d g is put into a heavier class where it is one', (grammes, ...sizes) => {
+  const hints = postHints({ width: mm(162), height: mm(114), thickness: mm(3) }, grammes);
+  expect(hints.map(({ size }) => size)).toEqual(sizes);
+});

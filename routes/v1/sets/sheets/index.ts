@@ -38,6 +38,7 @@ export default (async (app) => {
         },
       },
     },
-    async (request, reply) => sendSheets(reply, await planSet(request.body, pool, givenUp(reply))),
+    async (request, reply) =>
+      sendSheets(reply, await planSet(request.body, pool, { signal: givenUp(reply) })),
   );
 }) satisfies FastifyPluginAsync;
