@@ -10,6 +10,7 @@ import './style/cards.css';
 import './style/fields.css';
 import './style/outcome.css';
 import './style/pictures.css';
+import './style/marks.css';
 import './style/cutouts.css';
 import './style/folding.css';
 import './style/lists.css';
@@ -22,4 +23,5 @@ if (place) {
   begin();
   render(<App />, place);
   void loadKept();
+  addEventListener('online', () => void loadKept());
 }

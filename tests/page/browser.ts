@@ -1,62 +1,5 @@
-import { existsSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import axeCore from 'axe-core';
-import type { FastifyInstance } from 'fastify';
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page,
-} from 'playwright-core';
-import { buildApp } from '../../src/app.ts';
-import { readConfig } from '../../src/config.ts';
-import { ensurePage } from './built.ts';
-
-/** Where a Chromium is: named in CHROMIUM_PATH, Debian's, or one that was installed by playwright. */
-function findChromium(): string | undefined {
-  const own = process.env.CHROMIUM_PATH;
-  const places = [...(own ? [own] : []), '/usr/bin/chromium', chromium.executablePath()];
-  return places.find((place) => existsSync(place));
-}
-
-export const chromiumPath = findChromium();
-
-/** Set by the CI, which installs Chromium: there these tests must not be left out. */
-export const isLeftOut = chromiumPath === undefined && process.env.HEMFOLD_REQUIRE_TOOLS !== '1';
-
-/** Said beside the name of tests that were left out. */
-export const whyLeftOut = isLeftOut ? ' (LEFT OUT: no Chromium here, see DEVELOPERS.md)' : '';
-
-/** Nothing of the browser's own goes out to the network. */
-const quiet = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--enable-unsafe-swiftshader',
-];
-
-export const openBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: chromiumPath ?? '/usr/bin/chromium', args: quiet });
-
-/** A service with the built page and an empty store, on a free port of this machine alone. */
-export async function servePage(settings: Readonly<Record<string, string>> = {}) {
-  await ensurePage();
-  const folder = await mkdtemp(join(tmpdir(), 'hemfold-page-'));
-  const config = readConfig({ LOG_LEVEL: 'silent', DATA_DIR: folder, ...settings });
-  const app: FastifyInstance = await buildApp(config, { refuseUnderPressure: false });
-  const url = await app.listen({ host: '127.0.0.1', port: 0 });
-  const close = async () => {
-    await app.close();
-    await rm(folder, { recursive: true, force: true });
-  };
-  return { app, url, close };
-}
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 
 /** A browser's window of its own: what one keeps, the other does not know. */
 export const openContext = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
@@ -75,7 +18,7 @@ export interface Watched {
 
 export async function openPage(context: BrowserContext, url: string): Promise<Watched> {
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(45_000); // milliseconds: a machine may have much else to do
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
@@ -95,7 +38,11 @@ export async function openPage(context: BrowserContext, url: string): Promise<Wa
 
 /** The page has taken a change in, and told what takes longer, too. */
 export async function settled(page: Page): Promise<void> {
-  await page.locator('.table[data-at=rest]').waitFor({ timeout: 10_000 });
+  // what was just done is drawn first: until then the page still looks as if it were at rest
+  await page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+  );
+  await page.locator('.table[data-at=rest]').waitFor();
 }
 
 /** The spec that the page's address holds. */

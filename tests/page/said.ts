@@ -1,10 +1,12 @@
 import { plainMarks } from '../../shared/views/move-marks.ts';
 import { methods } from '../../src/page/ask/methods.ts';
+import { prepareFor } from '../../src/page/ask/tools.ts';
 
 /** Everything that the core says about a spec and that the page shows. */
-export function saidAbout(spec: unknown): string[] {
+export async function saidAbout(spec: unknown): Promise<string[]> {
+  await prepareFor(spec);
   const answer = methods.fold(spec);
-  const { proposals, steps } = methods.further(spec);
+  const { proposals, steps } = await methods.further(spec);
   const others = [
     ...proposals.flatMap(({ message, gives }) => [message, gives.sheet]),
     ...steps.flatMap(({ words, sight }) => [words, sight.description, ...textsIn(sight.marks)]),
@@ -27,7 +29,6 @@ export function saidAbout(spec: unknown): string[] {
         ...others,
         plan.sheet.title,
         // told by the page itself
-
         ...plan.warnings
           .filter(({ code }) => code !== 'print-not-upright')
           .flatMap(({ message, remedy }) => [message, ...(remedy === undefined ? [] : [remedy])]),
@@ -43,6 +44,7 @@ export function saidAbout(spec: unknown): string[] {
         ...grips.map(({ title }) => title),
         ...plan.places.map(({ name }) => name),
         ...pockets,
+        ...(plan.knockouts?.pieces ?? []).map(({ title }) => title),
       ];
     }
   }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { after, type Matrix, photoOnSheet } from '../../src/page/views/photo-matrix.ts';
+import { placeBadges } from '../../src/page/views/place-badges.ts';
 import { tickRows } from '../../src/page/views/tick-rows.ts';
 
 const sent = ({ a, b, c, d, e, f }: Matrix, x: number, y: number) => [a * x + c * y + e, b * x + d * y + f];
@@ -65,5 +66,31 @@ describe('numbers along a ruler', () => {
   test('are left out where no row has room', () => {
     const crowd = Array.from({ length: 4 }, () => ({ at: 50, text: '50' }));
     expect(tickRows(crowd, widthOf, 3)).toHaveLength(3);
+  });
+});
+
+describe('numbers of what the checks found', () => {
+  test('never lie over each other, and each stands in the picture', () => {
+    const place = fc.record({
+      number: fc.integer({ min: 1, max: 12 }),
+      refuses: fc.boolean(),
+      x: fc.integer({ min: 0, max: 300 }),
+      y: fc.integer({ min: 0, max: 300 }),
+    });
+    fc.assert(
+      fc.property(fc.array(place, { maxLength: 30 }), (found) => {
+        const badges = placeBadges(found, { x: 150, y: 150 });
+        expect(badges.map(({ number }) => number)).toEqual(
+          [...new Set(found.map(({ number }) => number))].toSorted((one, other) => one - other),
+        );
+        for (const [index, badge] of badges.entries())
+          for (const other of badges.slice(index + 1))
+            expect(Math.hypot(badge.x - other.x, badge.y - other.y)).toBeGreaterThanOrEqual(20);
+        for (const { x, y } of badges) {
+          expect(Math.min(x, y)).toBeGreaterThanOrEqual(0);
+          expect(Math.max(x, y)).toBeLessThanOrEqual(300);
+        }
+      }),
+    );
   });
 });

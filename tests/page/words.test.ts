@@ -3,8 +3,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { describeLength } from '../../shared/lengths/show-length.ts';
+import { folderSpec } from '../../shared/spec/folder-spec.ts';
 import { catalogue } from '../../src/page/ask/catalogue.ts';
-import { prepareFor } from '../../src/page/ask/tools.ts';
+import { madeFor } from '../../src/page/ask/style-form.ts';
 import { words as de } from '../../src/page/words/de.ts';
 import { en, type Words } from '../../src/page/words/en.ts';
 import { words as es } from '../../src/page/words/es.ts';
@@ -85,32 +86,38 @@ describe('what the page says itself', () => {
   });
 });
 
-const once = (collect: () => Set<string>): (() => ReadonlySet<string>) => {
-  let texts: Set<string> | undefined;
+const once = (collect: () => Promise<Set<string>>): (() => Promise<ReadonlySet<string>>) => {
+  let texts: Promise<Set<string>> | undefined;
   return () => {
     texts ??= collect();
     return texts;
   };
 };
 
-const sleeves = once(() => {
+const saidAboutAll = async (all: readonly unknown[]): Promise<string[]> =>
+  (await Promise.all(all.map(saidAbout))).flat();
+
+const sleeves = once(async () => {
   const texts = new Set<string>();
-  fc.assert(
-    fc.property(specs, ({ spec, spelling }) => {
-      for (const text of saidAbout(spell(spec, spelling))) texts.add(text);
+  await fc.assert(
+    fc.asyncProperty(specs, async ({ spec, spelling }) => {
+      for (const text of await saidAbout(spell(spec, spelling))) texts.add(text);
     }),
     { numRuns: 40 },
   );
   return texts;
 });
 
-const others = once(() => {
+const others = once(async () => {
   const contents = { item: { size: 'iso-a6' }, perPocket: 2 };
-  const texts = [...told].flatMap((style) => {
-    const holds = style === 'tag' ? {} : { contents };
-    const sizes = style === 'tag' ? { dimensions: { width: '60 mm', height: '110 mm' } } : {};
-    return saidAbout({ style, units: 'mm', ...holds, ...sizes });
+  const all = [...told].flatMap((style) => {
+    const own = { contents: { contents }, card: { card: contents.item }, nothing: {} }[madeFor(style)];
+    const spec = { style, units: 'mm', ...own };
+    // some leave the choice of how tabs are held
+    const locked = { ...spec, join: 'slots' };
+    return folderSpec.safeParse(locked).success ? [spec, locked] : [spec];
   });
+  const texts = await saidAboutAll(all);
   expect(texts.length).toBeGreaterThan(200);
   return new Set(texts);
 });
@@ -127,13 +134,13 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
     }
   });
 
-  test('is told for every twin sleeve', () => {
+  test('is told for every twin sleeve', async () => {
     // a paper keeps the name that its owner gave it
-    expect(unknown([...sleeves()]).filter((text) => text !== 'Harbour chart paper')).toEqual([]);
+    expect(unknown([...(await sleeves())]).filter((text) => text !== 'Harbour chart paper')).toEqual([]);
   });
 
-  test('is told for the other ways of folding', () => {
-    expect(unknown([...others()])).toEqual([]);
+  test('is told for the other ways of folding', async () => {
+    expect(unknown([...(await others())])).toEqual([]);
   });
 
   test('is told for what is cut out', async () => {
@@ -144,6 +151,37 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
       ...more,
     });
     const circle = { shape: 'circle', diameter: '30 mm' };
+    const svg = (inside: string) =>
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 20">${inside}</svg>`;
+    const ring = { repeat: 'ring', count: 6, radius: '20 mm' };
+    const square = 'width="5" height="5"';
+    const drawings = [
+      'hello',
+      '<svg',
+      '<svg viewBox="0 0 20 20"></svg>',
+      ...[
+        '',
+        'Light',
+        '<text>Light</text>',
+        '<style/>',
+        '<image/>',
+        '<use/>',
+        '<line/>',
+        '<linearGradient/>',
+        '<path/>',
+        '<path d="M0 0 Q"/>',
+        '<path d="M0 0 L5 5" fill="none"/>',
+        '<rect width="50" height="5"/>',
+        '<rect width="5mm" height="5"/>',
+        `<rect ${square} stroke="black"/>`,
+        `<rect ${square} style="fill:red"/>`,
+        `<rect ${square} class="red"/>`,
+        `<rect ${square} fill="white"/>`,
+        `<rect ${square} fill="url(#red)"/>`,
+        `<rect ${square} opacity="0.3"/>`,
+        `<defs><rect ${square}/></defs>`,
+      ].map(svg),
+    ];
     const lists: readonly (readonly object[])[] = [
       [figure({ shape: 'heart', width: '35 mm' }), figure(circle)],
       [figure(circle, { through: 'every-layer' }), figure({ shape: 'star', points: 5, diameter: '20 mm' })],
@@ -153,6 +191,16 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
       [figure(circle, { on: { place: 'nowhere' } })],
       [figure({ shape: 'tag', width: '30 mm', height: '50 mm', eyelet: { diameter: '6 mm' } })],
       [{ kind: 'thumb-notch', pocket: 'front pocket', through: 'every-layer' }],
+      [figure(circle, { repeat: ring })],
+      [figure(circle, { repeat: { repeat: 'edge', length: '80 mm' } })],
+      [figure({ shape: 'heart', width: '40 mm' }, { through: 'every-layer', repeat: ring })],
+      [figure({ shape: 'rounded-rectangle', width: '100 mm', height: '1 mm', radius: '0.2 mm' })],
+      [figure({ shape: 'circle', diameter: '118 mm' }, { through: 'every-layer' })],
+      [{ kind: 'rounded-corners', place: 'front cover', radius: '60 mm' }],
+      [{ kind: 'rounded-corners', place: 'spine', radius: '1 mm' }],
+      [figure(circle, { inlay: { margin: '6 mm', frame: { width: '8 mm', raised: '1 mm' } } })],
+      [figure({ artwork: 'M0 0 H40 V40 H0 Z M10 10 V30 H30 V10 Z', bridges: 'none' })],
+      ...drawings.map((artwork) => [figure({ artwork, width: '20 mm' })]),
       [{ kind: 'rounded-corners', place: 'front cover', radius: '8 mm' }],
       [{ kind: 'ribbon-slots', on: { place: 'front cover' }, ribbon: '10 mm' }],
     ];
@@ -165,12 +213,32 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
         cutter,
         knockouts,
       };
-      await prepareFor(spec);
-      expect(unknown(saidAbout(spec))).toEqual([]);
+      expect(unknown(await saidAbout(spec))).toEqual([]);
     }
   });
 
-  test('is told for what cannot be folded or read', () => {
+  test('is told of knockouts that spoil a lock', async () => {
+    const spec = {
+      style: 'pocket-folder',
+      join: 'slots',
+      units: 'mm',
+      contents: { item: { size: 'iso-a6' } },
+      knockouts: [
+        {
+          kind: 'figure',
+          on: { place: 'front cover', anchor: 'bottom right', offset: { up: 10, left: 1 } },
+          figure: { shape: 'circle', diameter: 60 },
+          through: 'every-layer',
+        },
+      ],
+    };
+    const texts = await saidAbout(spec);
+    expect(texts.some((text) => text.includes('tongue that holds'))).toBe(true);
+    expect(texts.some((text) => text.includes('beside the slot'))).toBe(true);
+    expect(unknown(texts)).toEqual([]);
+  });
+
+  test('is told for what cannot be folded or read', async () => {
     const sleeve = { style: 'twin-sleeve', units: 'mm' } as const;
     const contents = { item: { size: 'iso-a6' }, envelope: { size: 'iso-c6' } };
     const asked: readonly unknown[] = [
@@ -203,8 +271,10 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
       { ...sleeve, contents: { ...contents, perPocket: 'two' }, stock: { size: 'iso-a3', grammage: 3 } },
       { ...sleeve, contents: { ...contents, perPocket: 2.5 }, stock: { size: 'iso-a3', grammage: 9000 } },
       { ...sleeve, contents, cutter: { width: '200 mm', height: '300 mm', margin: '150 mm' } },
+      { ...sleeve, contents, stock: { size: 'us-tabloid' } },
+      { ...sleeve, contents, stock: { size: 'iso-a33' } },
     ];
-    expect(unknown(asked.flatMap(saidAbout))).toEqual([]);
+    expect(unknown(await saidAboutAll(asked))).toEqual([]);
   });
 
   test('is told of sizes, styles and conventions', () => {

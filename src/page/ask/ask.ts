@@ -25,7 +25,7 @@ worker.onmessage = ({ data }: MessageEvent<string>) => {
 export function ask<Name extends keyof Methods>(
   method: Name,
   ...words: Parameters<Methods[Name]>
-): Promise<ReturnType<Methods[Name]>> {
+): Promise<Awaited<ReturnType<Methods[Name]>>> {
   count++;
   const id = count;
   return new Promise((resolve, reject) => {

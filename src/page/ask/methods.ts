@@ -1,20 +1,15 @@
 import { applyConvention } from '../../../shared/drawing/apply-convention.ts';
 import { drawFolder } from '../../../shared/drawing/draw-folder.ts';
 import type { FoldDocument } from '../../../shared/fold-format/fold-document.ts';
-import { toFold } from '../../../shared/fold-format/to-fold.ts';
 import { type Folded, proofOf } from '../../../shared/folding/proof-of.ts';
-import { showPlan, showRemedy } from '../../../shared/plan-reply/show-plan.ts';
-import { alternativesTo } from '../../../shared/solver/alternatives.ts';
-import { fittingsOf } from '../../../shared/solver/fits.ts';
+import { showPlan } from '../../../shared/plan-reply/show-plan.ts';
 import { nearest, shortagesOf } from '../../../shared/solver/refusal.ts';
-import { remediesFor } from '../../../shared/solver/remedies.ts';
 import { type Misfit, solveFolder } from '../../../shared/solver/solve-folder.ts';
 import { type FolderSpec, folderSpec } from '../../../shared/spec/folder-spec.ts';
 import { closedScene } from '../../../shared/views/closed-scene.ts';
 import { flatScene } from '../../../shared/views/flat-scene.ts';
 import { halfOpenScene } from '../../../shared/views/half-open-scene.ts';
-import { stepScenes } from '../../../shared/views/step-scenes.ts';
-import type { Answer, Fault, Fit, Further, ShownStep } from './answer.ts';
+import type { Answer, Fault, Further } from './answer.ts';
 import { askewIn } from './askew.ts';
 import { catalogue } from './catalogue.ts';
 import { faultsOf, pointerOf } from './faults.ts';
@@ -22,8 +17,8 @@ import { gripsIn } from './grips.ts';
 import { openSheetOf } from './open-sheet.ts';
 import { sightOf } from './sight.ts';
 import type { Solid } from './solid.ts';
-import { solidOf } from './solid-of.ts';
-import { placed } from './tools.ts';
+import { madeFor } from './style-form.ts';
+import { pieceOf, placed } from './tools.ts';
 import { writeDrawing } from './write-drawing.ts';
 
 /** What becomes of a spec in the core. */
@@ -40,8 +35,8 @@ const isEmpty = (value: unknown): boolean =>
 /** Nothing was asked for yet. */
 function asksNothing(spec: unknown): boolean {
   if (typeof spec !== 'object' || spec === null) return true;
-  const { contents, dimensions } = spec as { contents?: unknown; dimensions?: unknown };
-  return isEmpty(contents) && isEmpty(dimensions);
+  const { style, contents, card, dimensions } = spec as Readonly<Record<string, unknown>>;
+  return [contents, card, dimensions].every(isEmpty) && madeFor(style) !== 'nothing';
 }
 
 function outcomeOf(spec: unknown): Outcome {
@@ -80,22 +75,6 @@ function foldedOrThrow(spec: unknown): Folded {
 
 /** Room for a scene, in millimetres of its own page. */
 const alone = { width: 260, height: 138 };
-const asStep = { width: 120, height: 120 };
-
-const stepsOf = (folded: Folded): readonly ShownStep[] =>
-  stepScenes(folded, asStep).map((scene) => ({
-    words: scene.heading,
-    sight: sightOf(scene),
-  }));
-
-const fitsOf = ({ plan }: Folded): readonly Fit[] =>
-  plan.spec.contents === undefined
-    ? fittingsOf(plan).map(({ item, envelope, perPocket }) => ({
-        item: item.title,
-        perPocket,
-        ...(envelope === undefined ? {} : { envelope: envelope.title }),
-      }))
-    : [];
 
 /** What the checks of knockouts do not let pass. */
 const forbidsOf = ({ knockouts }: Folded): readonly Fault[] =>
@@ -151,17 +130,17 @@ export const methods = {
   },
 
   /** What takes longer: other ways that work, and every step. */
-  further(spec: unknown): Further {
+  async further(spec: unknown): Promise<Further> {
     const outcome = outcomeFor(spec);
-    if (outcome.kind === 'refused')
-      return { proposals: remediesFor(outcome.spec, outcome.misfit).map(showRemedy), steps: [], fits: [] };
-    if (outcome.kind !== 'folded') return { proposals: [], steps: [], fits: [] };
-    const { folded } = outcome;
-    return {
-      proposals: alternativesTo(folded.plan).map(showRemedy),
-      steps: stepsOf(folded),
-      fits: fitsOf(folded),
-    };
+    const { furtherTo, helpFor } = await import('./afterwards.ts');
+    switch (outcome.kind) {
+      case 'refused':
+        return helpFor(outcome.spec, outcome.misfit);
+      case 'folded':
+        return furtherTo(outcome.folded);
+      default:
+        return { proposals: [], steps: [], fits: [] };
+    }
   },
 
   /** The layered SVG, as the service writes it. */
@@ -171,13 +150,23 @@ export const methods = {
     return writeDrawing(applyConvention(drawFolder(folded), folded.plan.spec.convention));
   },
 
-  /** Crease pattern and folded forms as FOLD 1.2. */
-  foldFile(spec: unknown, creator: string): FoldDocument {
-    return toFold(foldedOrThrow(spec), creator);
+  /** The SVG of a piece from another paper. */
+  piece(spec: unknown, name: string): string {
+    const folded = foldedOrThrow(spec);
+    const drawing = pieceOf(folded, name);
+    if (!drawing) throw new Error(`there is no piece ${name}`);
+    return writeDrawing(applyConvention(drawing, folded.plan.spec.convention));
   },
 
-  /** What the fold in space needs. */
-  solid(spec: unknown): Solid {
+  /** Crease pattern and folded forms as FOLD 1.2. */
+  async foldFile(spec: unknown, creator: string): Promise<FoldDocument> {
+    const { foldFileOf } = await import('./afterwards.ts');
+    return foldFileOf(foldedOrThrow(spec), creator);
+  },
+
+  /** What the fold in space needs; loaded with it. */
+  async solid(spec: unknown): Promise<Solid> {
+    const { solidOf } = await import('./solid-of.ts');
     return solidOf(foldedOrThrow(spec));
   },
 } as const;

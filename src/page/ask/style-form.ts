@@ -17,11 +17,17 @@ export interface StyleLength {
   readonly title: string;
 }
 
+/** What a style is made for: what goes in, a card that it is as large as, or nothing. */
+export type MadeFor = 'contents' | 'card' | 'nothing';
+
 /** What can be chosen of one style. */
 export interface StyleForm {
   readonly name: string;
   readonly title: string;
   readonly summary: string;
+  readonly madeFor: MadeFor;
+  /** JSON Pointers of whole numbers. */
+  readonly counts: readonly string[];
   readonly choices: readonly StyleChoice[];
   readonly lengths: readonly StyleLength[];
 }
@@ -58,22 +64,43 @@ function leaves(schema: z.core.$ZodType | undefined, path: string): string[] {
     : [path];
 }
 
-const common = new Set(['style', 'units', 'dimensions', ...Object.keys(commonShape)]);
+/** Whole numbers in what a style alone has. */
+function countsIn(schema: z.core.$ZodType, path: string): string[] {
+  const plain = inner(schema);
+  if (plain instanceof z.ZodNumber) return [path];
+  return Object.entries(shapeOf(plain) ?? {}).flatMap(([name, member]) =>
+    countsIn(member, `${path}/${name}`),
+  );
+}
+
+const shapes: readonly (Shape | undefined)[] = styleSpecs.map(shapeOf);
+
+const shapeOfStyle = (style: unknown): Shape =>
+  shapes.find((each) => (each?.style as z.ZodLiteral | undefined)?.values.has(style as string)) ?? {};
+
+function madeForIn({ contents, card }: Shape): MadeFor {
+  if (contents && !(inner(contents) instanceof z.ZodNever)) return 'contents';
+  return card ? 'card' : 'nothing';
+}
+
+/** What a style is made for, by its name. */
+export const madeFor = (style: unknown): MadeFor => madeForIn(shapeOfStyle(style));
+
+const common = new Set(['style', 'units', 'dimensions', 'card', ...Object.keys(commonShape)]);
 
 /** The ways of folding with what each leaves open, from their own schemas. */
 export const styleForms = (): readonly StyleForm[] =>
   styles.map(({ name, title, summary, dimensionNames }) => {
-    const shapes: (Shape | undefined)[] = styleSpecs.map(shapeOf);
-    const shape =
-      shapes.find((each) => (each?.style as z.ZodLiteral<string> | undefined)?.values.has(name)) ?? {};
+    const shape = shapeOfStyle(name);
     const settable = new Set(shape.dimensions ? leaves(shape.dimensions, '/dimensions') : []);
+    const own = Object.entries(shape).filter(([member]) => !common.has(member));
     return {
       name,
       title,
       summary,
-      choices: Object.entries(shape)
-        .filter(([member]) => !common.has(member))
-        .flatMap(([member, schema]) => choicesIn(schema, `/${member}`)),
+      madeFor: madeForIn(shape),
+      counts: own.flatMap(([member, schema]) => countsIn(schema, `/${member}`)),
+      choices: own.flatMap(([member, schema]) => choicesIn(schema, `/${member}`)),
       lengths: dimensionNames
         .map((dimension) => ({
           path: `/dimensions/${dimension.name.replaceAll('.', '/')}`,

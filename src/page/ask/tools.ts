@@ -1,3 +1,4 @@
+import type { Drawing } from '../../../shared/drawing/drawing.ts';
 import type { Folded } from '../../../shared/folding/proof-of.ts';
 import type { Placing } from '../../../shared/knockouts/placed.ts';
 import type { FontChoice, FontShelf } from '../../../shared/lettering/font-choice.ts';
@@ -7,9 +8,7 @@ import { loadClipper } from './clipper-later.ts';
  * What only some designs need is loaded for the first that does: what clips, what places knockouts, and what reads
  * fonts. The core itself does not wait, so it is asked once everything is there.
  */
-type Place = typeof import('../../../shared/knockouts/place-knockouts.ts')['placeKnockouts'];
-
-let place: Place | undefined;
+let tools: typeof import('./knockout-tools.ts') | undefined;
 let shelf: FontShelf = new Map();
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -33,7 +32,7 @@ export async function prepareFor(spec: unknown): Promise<void> {
   if (!hasKnockouts && !hasKerf) return;
   await loadClipper();
   if (!hasKnockouts) return;
-  place ??= (await import('../../../shared/knockouts/place-knockouts.ts')).placeKnockouts;
+  tools ??= await import('./knockout-tools.ts');
   const fonts = fontsIn(spec);
   if (fonts.length > 0) shelf = await (await import('./fonts.ts')).openFonts(fonts);
 }
@@ -41,6 +40,14 @@ export async function prepareFor(spec: unknown): Promise<void> {
 /** Places the knockouts of a folded plan; nothing where it has none. */
 export function placed(folded: Folded): Placing | undefined {
   if ((folded.plan.spec.knockouts ?? []).length === 0) return undefined;
-  if (!place) throw new Error('what places knockouts was not loaded');
-  return place(folded, shelf);
+  return toolsThere().placeKnockouts(folded, shelf);
+}
+
+/** A piece that is cut from another paper, by the name that the plan gives it; nothing where there is none. */
+export const pieceOf = (folded: Folded, name: string): Drawing | undefined =>
+  toolsThere().drawPiece(folded, name);
+
+function toolsThere() {
+  if (!tools) throw new Error('what places knockouts was not loaded');
+  return tools;
 }

@@ -8,13 +8,15 @@ function* nodesIn(node) {
   }
 }
 
-/** The descriptions in `.meta({ description: … })`. */
-function* descriptionsIn(program) {
-  for (const { type, callee, arguments: given } of nodesIn(program)) {
-    if (type !== 'CallExpression' || callee.property?.name !== 'meta') continue;
-    for (const { key, value, shorthand } of given[0]?.properties ?? [])
-      if (key?.name === 'description' && !shorthand) yield value;
-  }
+/** Each `.meta({ … })`, from the dot to the bracket. */
+function* metaIn(program) {
+  for (const { type, callee, arguments: given, end } of nodesIn(program))
+    if (
+      type === 'CallExpression' &&
+      callee.property?.name === 'meta' &&
+      given[0]?.type === 'ObjectExpression'
+    )
+      yield { start: callee.object.end, end };
 }
 
 /** What schemas say of themselves is for the contract, and no reader of the page ever sees it. */
@@ -23,14 +25,11 @@ export const withoutDescriptions = (sharedFolder) => ({
   enforce: 'pre',
   transform(code, id) {
     if (!id.startsWith(sharedFolder) || !code.includes('.meta(')) return null;
-    const places = [...descriptionsIn(this.parse(code, { lang: 'ts' }))].sort(
+    const places = [...metaIn(this.parse(code, { lang: 'ts' }))].sort(
       (one, other) => other.start - one.start,
     );
     if (places.length === 0) return null;
-    const short = places.reduce(
-      (text, { start, end }) => `${text.slice(0, start)}''${text.slice(end)}`,
-      code,
-    );
+    const short = places.reduce((text, { start, end }) => `${text.slice(0, start)}${text.slice(end)}`, code);
     return { code: short, map: null };
   },
 });

@@ -5,7 +5,7 @@ import { status } from '../state/status.ts';
 import { usePicked, useStore } from '../state/store.ts';
 import { PaperDefs } from '../views/paper-defs.tsx';
 import { useVoice } from '../words/use-voice.ts';
-import { ContentsForm } from './contents-form.tsx';
+import { MadeForForm } from './contents-form.tsx';
 import { CuttingForm } from './cutting-form.tsx';
 import { Figures } from './figures.tsx';
 import { FoldingForm } from './folding-form.tsx';
@@ -85,7 +85,7 @@ function Folded() {
   return (
     <div class={stale ? 'stale' : undefined}>
       <Figures folded={folded} />
-      <Legend />
+      <Legend folded={folded} />
       {!stale && <Notes folded={folded} />}
       <TakeAlong folded={folded} />
       <Numbers folded={folded} />
@@ -110,7 +110,7 @@ export function App() {
       <main>
         <div class="wishes">
           <Shared />
-          <ContentsForm />
+          <MadeForForm />
           <PaperForm />
           <FoldingForm />
           <KnockoutsSlip />

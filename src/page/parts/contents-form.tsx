@@ -3,7 +3,7 @@ import { type Spec, valueAt } from '../spec/pointer.ts';
 import { change, changeAll, design } from '../state/design.ts';
 import { useStore } from '../state/store.ts';
 import { useVoice } from '../words/use-voice.ts';
-import { RadioField } from './choice-fields.tsx';
+import { CheckField, RadioField } from './choice-fields.tsx';
 import { More } from './more.tsx';
 import { SizeField } from './size-field.tsx';
 import { LengthField, NumberField } from './text-fields.tsx';
@@ -20,8 +20,55 @@ const standingOf = (spec: Spec): string => {
   return turned === true ? 'turned' : turned === false ? 'given' : 'any';
 };
 
+/** The card that a piece is as large as. */
+function CardForm() {
+  const { say } = useVoice();
+  const { spec } = useStore(design, 'history').history.now;
+  const cards = useSizes('card');
+  return (
+    <>
+      <SizeField
+        path="/card"
+        label={say('contents.card')}
+        hint={say('contents.card.hint')}
+        none={say('contents.card.none')}
+        widthLabel={say('contents.cardWidth')}
+        heightLabel={say('contents.cardHeight')}
+        groups={[
+          { label: say('contents.group.metric'), options: cards.metric },
+          { label: say('contents.group.inch'), options: cards.inch },
+        ]}
+      />
+      {spec.card !== undefined && (
+        <CheckField
+          path="/card/turned"
+          label={say('contents.standing.turned')}
+          checked={valueAt(spec, '/card/turned') === true}
+          onChange={(checked) => change('/card/turned', checked ? true : undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** What it is made for. */
+export function MadeForForm() {
+  const { say } = useVoice();
+  const { catalogue, history } = useStore(design, 'catalogue', 'history');
+  const style = catalogue.styles.find(({ name }) => name === history.now.spec.style);
+  const madeFor = style?.madeFor ?? 'contents';
+  return (
+    <section class="slip" aria-labelledby="contents-title">
+      <h2 id="contents-title">{say(madeFor === 'card' ? 'contents.title.card' : 'contents.title')}</h2>
+      {madeFor === 'contents' && <ContentsForm />}
+      {madeFor === 'card' && <CardForm />}
+      {madeFor === 'nothing' && <p class="hint">{say('contents.nothing')}</p>}
+    </section>
+  );
+}
+
 /** What goes into the pockets. */
-export function ContentsForm() {
+function ContentsForm() {
   const { say } = useVoice();
   const { spec } = useStore(design, 'history').history.now;
   const card = valueAt(spec, '/contents/item/size');
@@ -34,8 +81,7 @@ export function ContentsForm() {
   const others = (options: readonly SizeOption[]) => options.filter((each) => !isFitting(each));
 
   return (
-    <section class="slip" aria-labelledby="contents-title">
-      <h2 id="contents-title">{say('contents.title')}</h2>
+    <>
       <SizeField
         path="/contents/item"
         label={say('contents.card')}
@@ -108,6 +154,6 @@ export function ContentsForm() {
           </More>
         </>
       )}
-    </section>
+    </>
   );
 }

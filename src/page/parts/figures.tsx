@@ -9,12 +9,16 @@ import { usePrint } from '../views/use-print.ts';
 import { useVoice, type Voice } from '../words/use-voice.ts';
 import { Steps } from './steps.tsx';
 
-const names = ['outside', 'inside', 'half-open', 'closed'] as const satisfies readonly SightName[];
+/** What becomes of the sheet stands beside it. */
+const finished = ['half-open', 'closed'] as const satisfies readonly SightName[];
+const flat = ['outside', 'inside'] as const satisfies readonly SightName[];
 
 /** Heights in pixels: on the table, and in a window of its own. */
 const onTable = 300;
-const sheetOnTable = 560;
-const alone = 1400;
+const besideSheet = 225;
+const sheetOnTable = 540;
+/** All of it is to be seen without scrolling, unless the window is a small one. */
+const alone = (): number => Math.max(400, innerHeight - 160);
 
 interface PrintProps {
   readonly name: string;
@@ -81,29 +85,31 @@ export function Figures({ folded }: { readonly folded: FoldedAnswer }) {
       photo={print.photos.inside}
     />
   );
+  const seen = (name: SightName, tallest: number) => (
+    <Print
+      key={name}
+      name={name}
+      caption={say(`picture.${name}`)}
+      voice={voice}
+      large={() => <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={alone()} />}
+    >
+      <SightView
+        sight={folded.sights[name]}
+        tell={tell}
+        print={print}
+        tallest={tallest}
+        grips={gripsOn[name]}
+      />
+    </Print>
+  );
   return (
     <div class="prints">
-      <Print name="open" caption={say('picture.open')} voice={voice} large={() => sheet(alone)}>
+      <Print name="open" caption={say('picture.open')} voice={voice} large={() => sheet(alone())}>
         {sheet(sheetOnTable)}
       </Print>
+      {finished.map((name) => seen(name, besideSheet))}
+      {flat.map((name) => seen(name, onTable))}
       <Steps />
-      {names.map((name) => (
-        <Print
-          key={name}
-          name={name}
-          caption={say(`picture.${name}`)}
-          voice={voice}
-          large={() => <SightView sight={folded.sights[name]} tell={tell} print={print} tallest={alone} />}
-        >
-          <SightView
-            sight={folded.sights[name]}
-            tell={tell}
-            print={print}
-            tallest={onTable}
-            grips={gripsOn[name]}
-          />
-        </Print>
-      ))}
     </div>
   );
 }

@@ -1,6 +1,8 @@
 import type { StyleChoice, StyleForm } from '../ask/style-form.ts';
+import { asStyle } from '../spec/as-style.ts';
 import { type Json, valueAt } from '../spec/pointer.ts';
 import { change, design, put } from '../state/design.ts';
+import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
 import { numberIn } from '../words/lengths.ts';
 import { isWordName, type Say } from '../words/say.ts';
@@ -8,31 +10,42 @@ import type { Tell } from '../words/tell.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { RadioField, SelectField } from './choice-fields.tsx';
 import { More } from './more.tsx';
-import { LengthField } from './text-fields.tsx';
+import { LengthField, NumberField } from './text-fields.tsx';
 
 /** What the page calls a choice of a style, or an option of it; else the words of the spec itself. */
 function choiceName(say: Say, tell: Tell, style: string, { path }: StyleChoice, option?: string): string {
-  const name = `folding.choice.${style}${path}${option === undefined ? '' : `=${option}`}`;
-  return isWordName(name) ? say(name) : tell(option ?? path.slice(1).replaceAll('/', ' ')).text;
+  const what = `${path}${option === undefined ? '' : `=${option}`}`;
+  // some choices are the same in several styles
+  const name = [`folding.choice.${style}${what}`, `folding.choice.${what}`].find(isWordName);
+  return name ? say(name) : tell(option ?? path.slice(1).replaceAll('/', ' ')).text;
 }
 
-/** Members that every style reads. */
-const shared = new Set([
-  'units',
-  'contents',
-  'stock',
-  'cutter',
-  'grid',
-  'prefer',
-  'glue',
-  'ease',
-  'convention',
-]);
+/** Whole numbers that a style takes, with what holds where none is given. */
+const usualCounts: Readonly<Record<string, number>> = { '/panels': 3, '/tab/place': 1, '/tab/of': 3 };
 
-function chooseStyle(name: string): void {
-  const { now } = design.get().history;
-  const kept = Object.entries(now.spec).filter(([member]) => shared.has(member));
-  put({ ...now, spec: { style: name, ...Object.fromEntries(kept) } });
+/** A card base has as many panels as its fold says, but for these folds. */
+const anyPanels = new Set<Json | undefined>(['zigzag', 'roll']);
+
+function Counts({ form }: { readonly form: StyleForm }) {
+  const { say, tell } = useVoice();
+  const { spec } = useStore(design, 'history').history.now;
+  const counts = form.counts.filter((path) => path !== '/panels' || anyPanels.has(spec.fold));
+  return (
+    <div class="pair">
+      {counts.map((path) => {
+        const name = `folding.count.${path}`;
+        return (
+          <NumberField
+            key={path}
+            path={path}
+            label={isWordName(name) ? say(name) : tell(path.slice(1)).text}
+            placeholder={String(usualCounts[path] ?? '')}
+            usual={usualCounts[path]}
+          />
+        );
+      })}
+    </div>
+  );
 }
 
 function Choices({ form }: { readonly form: StyleForm }) {
@@ -83,11 +96,17 @@ export function FoldingForm() {
           label={say('folding.style')}
           value={form.name}
           options={styles.map(({ name, title }) => ({ value: name, label: tell(title).text }))}
-          onChoose={chooseStyle}
+          onChoose={(name) => {
+            const next = styles.find((each) => each.name === name);
+            if (!next) return;
+            put({ ...history.now, spec: asStyle(next, spec) });
+            if (spec.knockouts !== undefined) tellStatus(say('folding.knockoutsLeft'));
+          }}
         />
       )}
       <p class="hint">{tell(form.summary).text}</p>
       <Choices form={form} />
+      <Counts form={form} />
       <More title={say('folding.lengths')}>
         <p class="hint">{say('folding.lengths.hint')}</p>
         <div class="pairs">
@@ -106,7 +125,7 @@ export function FoldingForm() {
           onChoose={(value) => change('/prefer', value === 'whole-sheet' ? undefined : value)}
         />
         <LengthField path="/grid" label={say('folding.grid')} hint={say('folding.grid.hint')} />
-        <LengthField path="/glue/width" label={say('folding.glue')} />
+        {form.madeFor === 'contents' && <LengthField path="/glue/width" label={say('folding.glue')} />}
       </More>
     </section>
   );

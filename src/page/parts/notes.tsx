@@ -4,7 +4,7 @@ import { tellStatus } from '../state/status.ts';
 import { useStore } from '../state/store.ts';
 import { isWordName } from '../words/say.ts';
 import { useVoice } from '../words/use-voice.ts';
-import { fieldId } from './field-id.ts';
+import { ChangeIt } from './change-it.tsx';
 import { Told } from './told.tsx';
 import { useShow } from './use-show.ts';
 
@@ -53,17 +53,20 @@ export function Refusal() {
   const { say, tell } = useVoice();
   const { answer, further, settled } = useStore(design, 'answer', 'further', 'settled');
   if (answer?.state !== 'refused') return null;
+  const hasRemedies = answer.faults.some(({ remedy }) => remedy !== undefined);
   return (
     <section class="card refusal" aria-labelledby="why-not">
       <h2 id="why-not">{say('notes.why')}</h2>
       <ul>
-        {answer.faults.map(({ message }) => (
+        {answer.faults.map(({ path, message, remedy }) => (
           <li key={message}>
-            <Told told={tell(message)} begins />
+            <Told told={tell(message)} begins />.{' '}
+            {remedy && say('notes.remedy', { remedy: tell(remedy).text })}{' '}
+            <ChangeIt path={path} about={tell(message).text} />
           </li>
         ))}
       </ul>
-      {settled && further && (
+      {settled && further && (further.proposals.length > 0 || !hasRemedies) && (
         <>
           <h3>{say('notes.remedies')}</h3>
           {further.proposals.length === 0 ? (
@@ -75,22 +78,6 @@ export function Refusal() {
       )}
     </section>
   );
-}
-
-/** The field of a path, or the nearest one around it. */
-function fieldFor(path: string): HTMLElement | undefined {
-  for (let pointer = path; pointer !== ''; pointer = pointer.replace(/\/[^/]*$/u, '')) {
-    const field = document.getElementById(fieldId(pointer));
-    if (field) return field;
-  }
-  return undefined;
-}
-
-function goTo(field: HTMLElement): void {
-  for (let around = field.parentElement; around; around = around.parentElement)
-    if (around instanceof HTMLDetailsElement) around.open = true;
-  field.scrollIntoView({ block: 'center' });
-  field.focus();
 }
 
 /** Where a print with an up and a down does not stand upright. */
@@ -119,6 +106,12 @@ function PrintNotes({ askew }: { readonly askew: FoldedAnswer['askew'] }) {
   );
 }
 
+/** The number that a finding about knockouts has in the pictures. */
+export function NumberOf({ message, folded }: { readonly message: string; readonly folded: FoldedAnswer }) {
+  const found = folded.plan.knockouts?.findings.find((finding) => finding.message === message);
+  return found ? <span class="number">{found.number}</span> : null;
+}
+
 /** Told by the page itself, in fewer words. */
 const toldApart = 'print-not-upright';
 
@@ -134,22 +127,11 @@ export function Notes({ folded }: { readonly folded: FoldedAnswer }) {
       <ul class="warnings">
         {warnings.map(({ code, path, message, remedy }) => (
           <li key={`${code}${message}`}>
+            <NumberOf message={message} folded={folded} />
             <Told told={tell(message)} begins />
             {'. '}
             {remedy && say('notes.remedy', { remedy: tell(remedy).text })}{' '}
-            {fieldFor(path) && (
-              <button
-                type="button"
-                class="quiet"
-                aria-label={`${say('notes.change')}: ${tell(message).text}`}
-                onClick={() => {
-                  const field = fieldFor(path);
-                  if (field) goTo(field);
-                }}
-              >
-                {say('notes.change')}
-              </button>
-            )}
+            <ChangeIt path={path} about={tell(message).text} />
           </li>
         ))}
         <PrintNotes askew={folded.askew} />

@@ -4,6 +4,7 @@ import { design, put } from '../state/design.ts';
 import { useStore } from '../state/store.ts';
 import { useVoice, type Voice } from '../words/use-voice.ts';
 import { useShow } from './use-show.ts';
+import { Wrongs } from './wrongs.tsx';
 
 function headline(answer: Answer | undefined, voice: Voice, show: ReturnType<typeof useShow>): string {
   const { say, sayCount, tell } = voice;
@@ -13,15 +14,26 @@ function headline(answer: Answer | undefined, voice: Voice, show: ReturnType<typ
       const notes =
         warnings.filter(({ code }) => code !== 'print-not-upright').length +
         (answer.askew.length > 0 ? 1 : 0);
+      const forbidden = answer.forbids.length > 0;
       return [
         say('outcome.folded', {
           width: show(closed.width),
           height: show(closed.height),
-          thickness: show(closed.thickness).replace('≈ ', ''),
+          thickness: show(closed.thickness).replace(/≈\s/u, ''),
           sheet: tell(sheet.title).text,
         }),
-        ...(contents ? [say('outcome.holds', { count: contents.perPocket })] : []),
-        notes === 0 ? say('outcome.notes.none') : sayCount('outcome.notes', notes),
+        ...(contents
+          ? [
+              say(answer.pockets.length === 1 ? 'outcome.holdsAll' : 'outcome.holds', {
+                count: contents.perPocket,
+              }),
+            ]
+          : []),
+        forbidden
+          ? `${say('cutout.forbidden')}.`
+          : notes === 0
+            ? say('outcome.notes.none')
+            : sayCount('outcome.notes', notes),
       ].join(' ');
     }
     case 'refused':
@@ -48,11 +60,12 @@ export function Outcome() {
   const { say } = useVoice();
   const { answer, folded, settled } = useStore(design, 'answer', 'folded', 'settled');
   const words = useHeadline();
+  const isForbidden = answer?.state === 'folded' && answer.forbids.length > 0;
   const stale = folded !== undefined && answer?.state !== 'folded';
   return (
     <section
       id="outcome"
-      class={`outcome outcome-${answer?.state ?? 'none'}`}
+      class={`outcome outcome-${isForbidden ? 'forbidden' : (answer?.state ?? 'none')}`}
       aria-labelledby="outcome-title"
       tabIndex={-1}
     >
@@ -63,8 +76,10 @@ export function Outcome() {
       <p class="unseen" role="status">
         {settled ? words : ''}
       </p>
+      <Wrongs />
       {answer?.state === 'empty' && (
         <>
+          <p>{say('outcome.empty.how')}</p>
           <p>{say('outcome.empty.hint')}</p>
           <p class="buttons">
             {examples.map(({ name, spec }) => (

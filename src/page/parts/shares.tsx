@@ -19,6 +19,10 @@ const sharesIn = (body: Json | undefined): readonly Share[] => {
   );
 };
 
+/** The reader's own country, where it speaks the page's language. */
+const localeIn = (language: string): string =>
+  navigator.languages.find((each) => each.startsWith(language)) ?? language;
+
 /** The links to one design: a new one, and those that are there to be taken back. */
 export function Shares({ name }: { readonly name: string }) {
   const { say, language } = useVoice();
@@ -66,7 +70,7 @@ export function Shares({ name }: { readonly name: string }) {
       )}
       <ul>
         {shares.map(({ id, created }) => {
-          const date = new Date(created).toLocaleString(language, {
+          const date = new Date(created).toLocaleString(localeIn(language), {
             dateStyle: 'medium',
             timeStyle: 'short',
           });

@@ -4,8 +4,10 @@ import { useStore } from '../state/store.ts';
 import { SightView } from '../views/sight-view.tsx';
 import { usePrint } from '../views/use-print.ts';
 import { useVoice } from '../words/use-voice.ts';
-import { SolidFold } from './solid-fold.tsx';
+import { Later } from './later.ts';
 import { Told } from './told.tsx';
+
+const loadSolidFold = () => import('./solid-fold.tsx').then(({ SolidFold }) => SolidFold);
 
 const tallest = 340;
 /** Milliseconds that one step takes by itself. */
@@ -55,58 +57,65 @@ export function Steps() {
     <section class="card steps" aria-labelledby="steps-title">
       <h2 id="steps-title">{say('steps.title')}</h2>
       {inSpace ? (
-        <SolidFold
-          at={now}
-          label={say('steps.solid.about', { number, count })}
-          onFail={() => setInSpace(false)}
+        <Later
+          load={loadSolidFold}
+          props={{
+            at: now,
+            label: say('steps.solid.about', { number, count }),
+            onFail: () => setInSpace(false),
+          }}
+          loading={say('steps.solid.loading')}
+          failed={say('steps.solid.failed')}
         />
       ) : (
         step && <SightView sight={step.sight} tell={tell} print={print} tallest={tallest} labelled={false} />
       )}
-      <p class="step-words">
-        <b>{title}</b> {words ? <Told told={tell(words)} /> : say('steps.start')}
-      </p>
-      <label class="slider">
-        <span>{say('steps.slider')}</span>
-        <input
-          type="range"
-          min={0}
-          max={count}
-          step={inSpace ? 0.05 : 1}
-          value={now}
-          aria-valuetext={title}
-          onInput={({ currentTarget }) => {
-            setPlaying(false);
-            setAt(Number(currentTarget.value));
-          }}
-        />
-      </label>
-      <p class="buttons">
-        <button type="button" disabled={now <= 0} onClick={() => setAt(Math.max(0, Math.ceil(now) - 1))}>
-          {say('steps.back')}
-        </button>
-        <button
-          type="button"
-          disabled={now >= count}
-          onClick={() => setAt(Math.min(count, Math.floor(now) + 1))}
-        >
-          {say('steps.next')}
-        </button>
-        <button type="button" onClick={() => setInSpace(!inSpace)}>
-          {say(inSpace ? 'steps.flat' : 'steps.solid')}
-        </button>
-        {inSpace && (
+      <div class="step-controls">
+        <p class="step-words">
+          <b>{title}</b> {words ? <Told told={tell(words)} /> : say('steps.start')}
+        </p>
+        <label class="slider">
+          <span>{say('steps.slider')}</span>
+          <input
+            type="range"
+            min={0}
+            max={count}
+            step={inSpace ? 0.05 : 1}
+            value={now}
+            aria-valuetext={title}
+            onInput={({ currentTarget }) => {
+              setPlaying(false);
+              setAt(Number(currentTarget.value));
+            }}
+          />
+        </label>
+        <p class="buttons">
+          <button type="button" disabled={now <= 0} onClick={() => setAt(Math.max(0, Math.ceil(now) - 1))}>
+            {say('steps.back')}
+          </button>
           <button
             type="button"
-            onClick={() => {
-              if (now >= count) setAt(0);
-              setPlaying(!playing);
-            }}
+            disabled={now >= count}
+            onClick={() => setAt(Math.min(count, Math.floor(now) + 1))}
           >
-            {say(playing ? 'steps.stop' : 'steps.play')}
+            {say('steps.next')}
           </button>
-        )}
-      </p>
+          <button type="button" onClick={() => setInSpace(!inSpace)}>
+            {say(inSpace ? 'steps.flat' : 'steps.solid')}
+          </button>
+          {inSpace && (
+            <button
+              type="button"
+              onClick={() => {
+                if (now >= count) setAt(0);
+                setPlaying(!playing);
+              }}
+            >
+              {say(playing ? 'steps.stop' : 'steps.play')}
+            </button>
+          )}
+        </p>
+      </div>
     </section>
   );
 }

@@ -9,7 +9,8 @@ import { useVoice } from '../words/use-voice.ts';
 import { download } from './download.ts';
 import { Later } from './later.ts';
 import { More } from './more.tsx';
-import { Told } from './told.tsx';
+import { NumberOf } from './notes.tsx';
+import { begun, Told } from './told.tsx';
 
 const loadFromService = () => import('./from-service.tsx').then(({ FromService }) => FromService);
 
@@ -21,15 +22,18 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
   const [opened, setOpened] = useState(false);
   const ready = usePicked(design, ({ answer }) => answer?.state === 'folded');
   const file = `${folded.plan.style}-folder`;
-  const drawing = async () => {
-    download(`${file}.svg`, 'image/svg+xml', await ask('drawing', specNow()));
-    tellStatus(say('take.saved', { name: `${file}.svg` }));
+  const save = async (name: string, type: string, made: Promise<string>) => {
+    download(name, type, await made);
+    tellStatus(say('take.saved', { name }));
   };
-  const foldModel = async () => {
-    const model = await ask('foldFile', specNow(), `hemfold ${__HEMFOLD_VERSION__}`);
-    download(`${file}.fold`, 'application/json', JSON.stringify(model));
-    tellStatus(say('take.saved', { name: `${file}.fold` }));
-  };
+  const drawing = () => save(`${file}.svg`, 'image/svg+xml', ask('drawing', specNow()));
+  const piece = (name: string) => save(`${name}.svg`, 'image/svg+xml', ask('piece', specNow(), name));
+  const foldModel = () =>
+    save(
+      `${file}.fold`,
+      'application/json',
+      ask('foldFile', specNow(), `hemfold ${__HEMFOLD_VERSION__}`).then((model) => JSON.stringify(model)),
+    );
   const copy = async () => {
     const address = new URL(toFragment(design.get().history.now), location.href).href;
     try {
@@ -48,6 +52,7 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
           <ul>
             {folded.forbids.map(({ message }) => (
               <li key={message}>
+                <NumberOf message={message} folded={folded} />
                 <Told told={tell(message)} begins />
               </li>
             ))}
@@ -59,6 +64,11 @@ export function TakeAlong({ folded }: { readonly folded: FoldedAnswer }) {
           <button type="button" class="main" onClick={drawing}>
             {say('take.svg')}
           </button>
+          {folded.plan.knockouts?.pieces.map(({ name, title }) => (
+            <button key={name} type="button" onClick={() => piece(name)}>
+              {say('take.piece', { title: begun(tell(title).text) })}
+            </button>
+          ))}
           <button type="button" onClick={foldModel}>
             {say('take.fold')}
           </button>

@@ -11,11 +11,13 @@ interface TypedProps extends FieldProps {
   readonly read: (typed: string) => Json | undefined;
   readonly inputMode: 'text' | 'numeric' | 'decimal';
   readonly placeholder?: string | undefined;
+  /** What the spec holds while the field is empty; default nothing. */
+  readonly usual?: Json | undefined;
   readonly class?: string;
 }
 
 /** A field that is typed into. While it is, it shows what was typed; afterwards, what the spec holds. */
-function TypedField({ path, label, hint, read, inputMode, placeholder, class: name }: TypedProps) {
+function TypedField({ path, label, hint, read, inputMode, placeholder, usual, class: name }: TypedProps) {
   const { history } = useStore(design, 'history');
   const [typed, setTyped] = useState<string>();
   const held = valueAt(history.now.spec, path);
@@ -34,7 +36,7 @@ function TypedField({ path, label, hint, read, inputMode, placeholder, class: na
           value={shown}
           onInput={({ currentTarget: { value } }) => {
             setTyped(value);
-            change(path, value.trim() === '' ? undefined : read(value), path);
+            change(path, value.trim() === '' ? usual : read(value), path);
           }}
           onBlur={() => setTyped(undefined)}
         />
@@ -43,9 +45,7 @@ function TypedField({ path, label, hint, read, inputMode, placeholder, class: na
   );
 }
 
-interface LengthProps extends FieldProps {
-  readonly placeholder?: string | undefined;
-}
+type LengthProps = FieldProps & Pick<TypedProps, 'placeholder' | 'usual'>;
 
 /** A length; without a unit it is in the page's own. */
 export function LengthField(props: LengthProps) {

@@ -6,8 +6,11 @@ interface ToldProps {
   readonly begins?: boolean;
 }
 
+/** A text as it begins a sentence. */
+export const begun = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** What the core says; where it stayed English, a screen reader reads it so. */
 export function Told({ told: { text, known }, begins = false }: ToldProps) {
-  const shown = begins ? `${text.charAt(0).toUpperCase()}${text.slice(1)}` : text;
+  const shown = begins ? begun(text) : text;
   return known ? shown : <span lang="en">{shown}</span>;
 }

@@ -120,7 +120,8 @@ export function openStage(canvas: HTMLCanvasElement): Stage {
     edges.computeBoundingSphere();
     const { center, radius } = faces.boundingSphere ?? { center: undefined, radius: 1 };
     if (center) model.position.copy(center).negate();
-    const distance = (radius / Math.sin(inRadians(fieldOfView / 2))) * 0.9;
+    // however it is turned, nothing of it leaves the canvas
+    const distance = radius / Math.sin(inRadians(fieldOfView / 2));
     camera.position.set(0, 0, distance);
     camera.near = distance - radius * 1.1;
     camera.far = distance + radius * 1.1;

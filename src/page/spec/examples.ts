@@ -17,13 +17,28 @@ export const examples: readonly { readonly name: WordName; readonly spec: Spec }
     spec: {
       style: 'twin-sleeve',
       units: 'in',
-      stock: { name: 'Lamp room blue', width: '12 in', height: '12 in', caliper: '0.012 in' },
-      dimensions: {
-        panel: { width: '4 in', height: '5 3/4 in' },
-        spine: '1/2 in',
-        overlap: '1/2 in',
-        topFlap: '2 1/2 in',
+      contents: {
+        item: { width: '3 1/2 in', height: '4 7/8 in' },
+        envelope: { width: '3 5/8 in', height: '5 1/8 in' },
+        perPocket: 2,
       },
+      stock: { size: 'craft-12x12', caliper: '0.012 in' },
+      knockouts: [
+        {
+          kind: 'figure',
+          on: { place: 'front cover', offset: { left: '7/8 in', up: '1 in' } },
+          figure: { shape: 'heart', width: '1 1/4 in' },
+        },
+      ],
+    },
+  },
+  {
+    name: 'outcome.example.box',
+    spec: {
+      style: 'tuck-box',
+      units: 'mm',
+      contents: { item: { size: 'iso-a6' }, perPocket: 24 },
+      stock: { size: 'iso-a3', caliper: '0.3 mm' },
     },
   },
 ];

@@ -13,13 +13,9 @@ export const shapeNames = [
   'arch',
   'tag',
 ] as const;
-export const kindNames = [
-  ...shapeNames,
-  'lettering',
-  'ribbon-slots',
-  'thumb-notch',
-  'rounded-corners',
-] as const;
+/** What is no figure on a place. */
+const otherKinds = ['ribbon-slots', 'thumb-notch', 'rounded-corners'] as const;
+export const kindNames = [...shapeNames, 'lettering', 'artwork', ...otherKinds] as const;
 export type KindName = (typeof kindNames)[number];
 
 const isKind = (text: Json | undefined): text is KindName => kindNames.some((each) => each === text);
@@ -56,6 +52,7 @@ export function kindOf(knockout: Json | undefined): KindName | undefined {
   if (isKind(knockout.kind)) return knockout.kind;
   if (!isObject(knockout.figure)) return undefined;
   if (knockout.figure.lettering !== undefined) return 'lettering';
+  if (knockout.figure.artwork !== undefined) return 'artwork';
   return isKind(knockout.figure.shape) ? knockout.figure.shape : undefined;
 }
 
@@ -65,24 +62,24 @@ export interface Places {
   readonly pocket: string;
 }
 
+/** A lighthouse, to begin with until a drawing of the maker's own is there. */
+const lighthouse = 'M4 30 L6 9 H4 V6 H6 V4 L8 1 L10 4 V6 H12 V9 H10 L12 30 Z';
+
+function figureOf(kind: Exclude<KindName, (typeof otherKinds)[number]>): Spec {
+  if (kind === 'lettering') return { lettering: 'Light', height: '20 mm' };
+  if (kind === 'artwork') return { artwork: lighthouse, height: '40 mm' };
+  const sizes = Object.entries(measures[kind]).map(
+    ([name, value]) => [name, isCount(name) ? value : `${value} mm`] as const,
+  );
+  return { shape: kind, ...Object.fromEntries(sizes) };
+}
+
 /** A new knockout of a kind, in the middle of a place. */
 export function newKnockout(kind: KindName, { place, pocket }: Places): Spec {
   if (kind === 'thumb-notch') return { kind, pocket };
   if (kind === 'rounded-corners') return { kind, place, radius: '6 mm' };
   if (kind === 'ribbon-slots') return { kind, on: { place }, ribbon: '10 mm' };
-  const figure: Spec =
-    kind === 'lettering'
-      ? { lettering: 'Light', height: '20 mm' }
-      : {
-          shape: kind,
-          ...Object.fromEntries(
-            Object.entries(measures[kind]).map(([name, value]) => [
-              name,
-              isCount(name) ? value : `${value} mm`,
-            ]),
-          ),
-        };
-  return { kind: 'figure', on: { place }, figure };
+  return { kind: 'figure', on: { place }, figure: figureOf(kind) };
 }
 
 /** The same knockout as another kind, in the same place. */
@@ -91,6 +88,13 @@ export function asKind(kind: KindName, knockout: Json, places: Places): Spec {
   if (!isObject(knockout) || !isObject(knockout.on) || !isObject(made.on)) return made;
   return { ...made, on: knockout.on };
 }
+
+/** How figures are repeated, each with what it begins with; the members that are lengths are texts. */
+export const repeats: Readonly<Record<string, Spec>> = {
+  edge: { repeat: 'edge', count: 3, length: '80 mm' },
+  grid: { repeat: 'grid', columns: 3, rows: 2, across: '25 mm', down: '25 mm' },
+  ring: { repeat: 'ring', count: 6, radius: '30 mm' },
+};
 
 /** Where the offset of a knockout stands in it; nothing for what cannot be moved. */
 export const offsetPath = (knockout: Json | undefined): string | undefined => {

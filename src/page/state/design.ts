@@ -29,7 +29,24 @@ const usualUnits = (): 'in' | 'mm' => (/^en-(?:US|LR)|^my/u.test(navigator.langu
 
 export const emptySpec = (units: 'in' | 'mm' = usualUnits()): Spec => ({ style: 'twin-sleeve', units });
 
-const opening = (): Addressed => fromFragment(location.hash) ?? { spec: emptySpec(), swapped: false };
+/** Where a design waits while its maker signs in or out on another page of the same tab. */
+const leftKey = 'hemfold-table';
+
+/** A design that was left on the table, once. */
+function leftOnTable(): Addressed | undefined {
+  try {
+    const left = sessionStorage.getItem(leftKey) ?? '';
+    sessionStorage.removeItem(leftKey);
+    return fromFragment(left);
+  } catch {
+    return undefined;
+  }
+}
+
+const opening = (): Addressed => {
+  const left = leftOnTable();
+  return fromFragment(location.hash) ?? left ?? { spec: emptySpec(), swapped: false };
+};
 
 export const design = storeOf<DesignState>({
   history: historyOf(opening()),
@@ -143,6 +160,15 @@ export const startOver = (): void => {
   const units = valueAt(specNow(), '/units');
   put({ spec: emptySpec(units === 'in' || units === 'mm' ? units : undefined), swapped: false });
 };
+
+/** Leaves the design on the table until this tab shows the page again. */
+export function leaveOnTable(): void {
+  try {
+    sessionStorage.setItem(leftKey, toFragment(design.get().history.now));
+  } catch {
+    // then the browser's way back still has it
+  }
+}
 
 /** Begins: folds what the address holds, and follows it when it is changed by hand. */
 export function begin(): void {

@@ -2,7 +2,6 @@ import { headOf, shaftOf, solidArrow } from '../../../shared/views/arrow-shape.t
 import type {
   ArrowMark,
   FaceMark,
-  FindingMark,
   LineMark,
   Mark,
   PagePoint,
@@ -11,8 +10,10 @@ import type {
 import type { OpenSheet } from '../ask/answer.ts';
 import type { Face as FaceOfSheet, Photo } from '../state/photos.ts';
 import type { Told } from '../words/tell.ts';
+import { Findings } from './findings.tsx';
 import { paintOf } from './paper-defs.tsx';
 import { after, type Matrix, matrixText, photoOnSheet } from './photo-matrix.ts';
+import type { Found } from './place-badges.ts';
 
 /** How marks in millimetres become a picture of pixels. */
 export interface Drawing {
@@ -22,6 +23,8 @@ export interface Drawing {
   /** The names of parts are written on them. */
   readonly labelled: boolean;
   readonly print: Print;
+  /** The middle of the picture, in pixels. */
+  readonly middle: { readonly x: number; readonly y: number };
 }
 
 /** What is printed on the sheet. */
@@ -69,6 +72,9 @@ function Arrow({ mark, scale }: { readonly mark: ArrowMark; readonly scale: numb
   );
 }
 
+/** A picture has room for a length in the maker's own unit, and not for the other in brackets. */
+const inOneUnit = (text: string): string => text.replace(/ \([^)]*\)$/u, '');
+
 /** Measures are always written; names of parts only where they can be read. */
 function Text({ mark, drawing }: { readonly mark: TextMark; readonly drawing: Drawing }) {
   const { scale, tell } = drawing;
@@ -87,7 +93,7 @@ function Text({ mark, drawing }: { readonly mark: TextMark; readonly drawing: Dr
       class={isMeasure ? 'measure' : 'part'}
       {...(mark.upward ? { transform: `rotate(-90 ${x} ${y})` } : {})}
     >
-      {tell(mark.text).text}
+      {tell(isMeasure ? inOneUnit(mark.text) : mark.text).text}
     </text>
   );
 }
@@ -138,16 +144,6 @@ function Face({ mark, drawing, id }: FaceProps) {
   );
 }
 
-/** The number of something that the checks found. */
-const Finding = ({ mark, scale }: { readonly mark: FindingMark; readonly scale: number }) => (
-  <g class={mark.refuses ? 'finding finding-refuses' : 'finding'}>
-    <circle cx={mark.at.x * scale} cy={mark.at.y * scale} r="10" />
-    <text x={mark.at.x * scale} y={mark.at.y * scale} dy="0.35em" text-anchor="middle">
-      {mark.number}
-    </text>
-  </g>
-);
-
 interface MarkProps {
   readonly mark: Mark;
   readonly drawing: Drawing;
@@ -168,7 +164,7 @@ export function MarkView({ mark, drawing, id }: MarkProps) {
     case 'face':
       return <Face mark={mark} drawing={drawing} id={id} />;
     case 'finding':
-      return <Finding mark={mark} scale={scale} />;
+      return null; // all of them are placed together
     case 'glue':
       return <path d={`${polyline(scale, mark.outline)} Z`} class="glue" />;
     case 'line':
@@ -180,6 +176,14 @@ export function MarkView({ mark, drawing, id }: MarkProps) {
   }
 }
 
+/** What the checks found, in pixels. */
+const foundIn = (marks: readonly Mark[], scale: number): readonly Found[] =>
+  marks.flatMap((mark) =>
+    mark.kind === 'finding'
+      ? [{ number: mark.number, refuses: mark.refuses, x: mark.at.x * scale, y: mark.at.y * scale }]
+      : [],
+  );
+
 /** Marks one over the other. */
 export const Marks = ({
   marks,
@@ -190,5 +194,6 @@ export const Marks = ({
     {marks.map((mark, index) => (
       <MarkView key={`${id}-${index}`} mark={mark} drawing={drawing} id={`${id}-${index}`} />
     ))}
+    <Findings found={foundIn(marks, drawing.scale)} middle={drawing.middle} />
   </>
 );

@@ -3,6 +3,7 @@ import type { FoldedAnswer, OpenSheet, Stroke } from '../ask/answer.ts';
 import type { Photo } from '../state/photos.ts';
 import { numberIn } from '../words/lengths.ts';
 import type { Voice } from '../words/use-voice.ts';
+import { Findings } from './findings.tsx';
 import { memo } from './memo.ts';
 import { paintOf } from './paper-defs.tsx';
 import { after, matrixText, photoOnSheet } from './photo-matrix.ts';
@@ -39,15 +40,19 @@ function PanelName({
   panel,
   scale,
   text,
+  aside,
 }: {
-  panel: OpenSheet['panels'][number];
-  scale: number;
-  text: string;
+  readonly panel: OpenSheet['panels'][number];
+  readonly scale: number;
+  readonly text: string;
+  /** Above what may be cut out of its middle. */
+  readonly aside: boolean;
 }) {
   const [wide, high] = [panel.width * scale, panel.height * scale];
   const needs = textWidth(text) + 8;
-  const [x, y] = [panel.x * scale + wide / 2, panel.y * scale + high / 2];
   const level = needs <= wide && high >= 16;
+  const x = panel.x * scale + (aside && !level ? Math.min(10, wide / 2) : wide / 2);
+  const y = panel.y * scale + (aside && level ? 10 : high / 2);
   if (!level && !(needs <= high && wide >= 14)) return null;
   return (
     <text
@@ -63,23 +68,25 @@ function PanelName({
   );
 }
 
+/** Numbers along an edge; a line to a number further out goes behind those that are nearer. */
 const Ticks = ({ ticks, left }: { readonly ticks: readonly PlacedTick[]; readonly left?: boolean }) => (
   <g class={left ? 'ticks ticks-left' : 'ticks'}>
+    {ticks.map(({ at, row }) => (
+      <path
+        key={at}
+        d={left ? `M -3 ${at} L -9 ${at}` : `M ${at} -3 L ${at} ${-8 - row * rowHeight}`}
+        class="tick"
+      />
+    ))}
     {ticks.map(({ at, text, row }) =>
       left ? (
-        <g key={at}>
-          <path d={`M -3 ${at} L -9 ${at}`} class="tick" />
-          <text x={-12} y={at} dy="0.35em" text-anchor="end">
-            {text}
-          </text>
-        </g>
+        <text key={at} x={-12} y={at} dy="0.35em" text-anchor="end">
+          {text}
+        </text>
       ) : (
-        <g key={at}>
-          <path d={`M ${at} -3 L ${at} ${-8 - row * rowHeight}`} class="tick" />
-          <text x={at} y={-11 - row * rowHeight} text-anchor="middle">
-            {text}
-          </text>
-        </g>
+        <text key={at} x={at} y={-11 - row * rowHeight} text-anchor="middle">
+          {text}
+        </text>
       ),
     )}
   </g>
@@ -114,6 +121,10 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
   );
   const trims = blank.width < sheet.width || blank.height < sheet.height;
   const [wide, high] = [sheet.width * scale, sheet.height * scale];
+  const refuses = new Set(folded.forbids.map(({ message }) => message));
+  const found = (plan.knockouts?.findings ?? []).flatMap(({ number, message, at }) =>
+    at.map(({ x, y }) => ({ number, refuses: refuses.has(message), x: x.mm * scale, y: y.mm * scale })),
+  );
   const picture = { wide: beside + wide + rim, high: above + high + rim };
   return (
     <div class="sight" ref={ref}>
@@ -164,8 +175,15 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
           </g>
           <rect width={wide} height={high} class="edge" />
           {open.panels.map((panel, index) => (
-            <PanelName key={index} panel={panel} scale={scale} text={tell(panel.label).text} />
+            <PanelName
+              key={index}
+              panel={panel}
+              scale={scale}
+              text={tell(panel.label).text}
+              aside={open.knockouts.length > 0}
+            />
           ))}
+          <Findings found={found} middle={{ x: wide / 2, y: high / 2 }} />
           <Ticks ticks={columns} />
           <Ticks ticks={lines} left />
           <text x={-12} y={-11} text-anchor="end" class="unit">

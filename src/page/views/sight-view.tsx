@@ -37,6 +37,10 @@ export const SightView = memo(function SightView({
   const room = width - 2 * rim;
   const scale = Math.min(room / sight.width, tallest / sight.height);
   const [across, down] = [sight.width * scale + 2 * rim, sight.height * scale + 2 * rim];
+  const middle = {
+    x: (sight.left + sight.width / 2) * scale,
+    y: (sight.top + sight.height / 2) * scale,
+  };
   const description = tell(sight.description);
   return (
     <div class="sight" ref={ref}>
@@ -50,7 +54,7 @@ export const SightView = memo(function SightView({
             height={down}
             viewBox={`${sight.left * scale - rim} ${sight.top * scale - rim} ${across} ${down}`}
           >
-            <Marks marks={sight.marks} drawing={{ scale, tell, labelled, print }} id={id} />
+            <Marks marks={sight.marks} drawing={{ scale, tell, labelled, print, middle }} id={id} />
           </svg>
           {grips.length > 0 && sight.ratio !== undefined && (
             <Later

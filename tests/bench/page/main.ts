@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { addressOf, openBrowser, openContext, openPage, servePage, settled } from '../../page/browser.ts';
+import { addressOf, openContext, openPage, settled } from '../../page/browser.ts';
+import { openBrowser, servePage } from '../../page/serve-page.ts';
 import { median } from '../median.ts';
 import { textTable, times } from '../text-table.ts';
 import { noteAnswers, timeChanges } from './in-browser.ts';

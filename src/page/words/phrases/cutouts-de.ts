@@ -29,6 +29,8 @@ export const cutouts: Phrases = {
   'the thumb notch': 'der Daumenausschnitt',
   'the rounding of corners': 'das Runden der Ecken',
   'the pair of ribbon slots': 'das Paar Bandschlitze',
+  'inlay of {words}': 'Einsatz: {words}',
+  'frame around {words}': 'Rahmen: {words}',
   '{words} no. {number}': '{words} Nr. {number}',
   '“{name}”': '„{name}“',
   'a piece of paper stands loose in {words}: {length}² falls out':
@@ -115,4 +117,17 @@ export const cutouts: Phrases = {
   'make it smaller or move it off the fold': 'es kleiner machen oder von der Falte wegrücken',
   '{words} comes within {length} of a pocket’s mouth: nearer than {lengthB} it is pulled at there':
     '{words}: kommt einer Taschenöffnung auf {length} nahe; näher als {lengthB} wird dort daran gezogen',
+  'a piece between the edge and {words}: {length}² comes off':
+    'ein Stück zwischen Rand und Öffnung ({words}): {length}² gehen ab',
+  '{number} pieces between the edge and {words}: {length}² comes off':
+    '{number} Stücke zwischen Rand und Öffnung ({words}): {length}² gehen ab',
+  'the sheet falls into {number} parts at {words}: {length}² comes off':
+    'der Bogen zerfällt hier in {number} Teile ({words}): {length}² gehen ab',
+  'move it away from the edge, or further over it': 'es vom Rand wegrücken oder weiter darüber hinaus',
+  'make it smaller or leave a bridge': 'es kleiner machen oder einen Steg lassen',
+  'make it wider, or leave a bridge across the opening':
+    'ihn breiter machen oder einen Steg über die Öffnung lassen',
+  'every corner of the {words} is at a spine': 'jede Ecke liegt am Rücken: {words}',
+  'name the corners, or another place': 'die Ecken nennen oder einen anderen Platz',
+  'the corners are rounder than the place is large': 'die Ecken sind runder, als der Platz groß ist',
 };

@@ -29,6 +29,8 @@ export const cutouts: Phrases = {
   'the thumb notch': 'la muesca para el pulgar',
   'the rounding of corners': 'el redondeo de las esquinas',
   'the pair of ribbon slots': 'el par de ranuras de cinta',
+  'inlay of {words}': 'pieza de fondo: {words}',
+  'frame around {words}': 'marco: {words}',
   '{words} no. {number}': '{words} n.º {number}',
   '“{name}”': '«{name}»',
   'a piece of paper stands loose in {words}: {length}² falls out':
@@ -113,4 +115,18 @@ export const cutouts: Phrases = {
   'make it smaller or move it off the fold': 'hacerlo menor o apartarlo del pliegue',
   '{words} comes within {length} of a pocket’s mouth: nearer than {lengthB} it is pulled at there':
     '{words}: queda a {length} de la boca de un bolsillo; a menos de {lengthB} se tira de él',
+  'a piece between the edge and {words}: {length}² comes off':
+    'un trozo entre el borde y la abertura ({words}): se desprenden {length}²',
+  '{number} pieces between the edge and {words}: {length}² comes off':
+    '{number} trozos entre el borde y la abertura ({words}): se desprenden {length}²',
+  'the sheet falls into {number} parts at {words}: {length}² comes off':
+    'la hoja se parte aquí en {number} ({words}): se desprenden {length}²',
+  'move it away from the edge, or further over it': 'apartarlo del borde, o pasarlo más allá',
+  'make it smaller or leave a bridge': 'hacerlo más pequeño o dejar un puente',
+  'make it wider, or leave a bridge across the opening':
+    'hacerla más ancha, o dejar un puente a través de la abertura',
+  'every corner of the {words} is at a spine': 'cada esquina está en el lomo: {words}',
+  'name the corners, or another place': 'nombrar las esquinas, u otro lugar',
+  'the corners are rounder than the place is large':
+    'las esquinas son más redondas de lo que el lugar es grande',
 };

@@ -29,6 +29,8 @@ export const cutouts: Phrases = {
   'the thumb notch': 'l’encoche pour le pouce',
   'the rounding of corners': 'l’arrondi des coins',
   'the pair of ribbon slots': 'la paire de fentes à ruban',
+  'inlay of {words}': 'pièce de fond : {words}',
+  'frame around {words}': 'cadre : {words}',
   '{words} no. {number}': '{words} n° {number}',
   '“{name}”': '« {name} »',
   'a piece of paper stands loose in {words}: {length}² falls out':
@@ -114,4 +116,17 @@ export const cutouts: Phrases = {
   'make it smaller or move it off the fold': 'le réduire ou l’écarter du pli',
   '{words} comes within {length} of a pocket’s mouth: nearer than {lengthB} it is pulled at there':
     '{words} : arrive à {length} de l’ouverture d’une poche ; à moins de {lengthB}, on tire dessus',
+  'a piece between the edge and {words}: {length}² comes off':
+    'un morceau entre le bord et l’ouverture ({words}) : {length}² se détachent',
+  '{number} pieces between the edge and {words}: {length}² comes off':
+    '{number} morceaux entre le bord et l’ouverture ({words}) : {length}² se détachent',
+  'the sheet falls into {number} parts at {words}: {length}² comes off':
+    'la feuille tombe ici en {number} parties ({words}) : {length}² se détachent',
+  'move it away from the edge, or further over it': 'l’éloigner du bord, ou le pousser plus loin au-delà',
+  'make it smaller or leave a bridge': 'le réduire ou laisser un pont',
+  'make it wider, or leave a bridge across the opening':
+    'l’élargir, ou laisser un pont à travers l’ouverture',
+  'every corner of the {words} is at a spine': 'chaque coin est au dos : {words}',
+  'name the corners, or another place': 'nommer les coins, ou un autre endroit',
+  'the corners are rounder than the place is large': 'les coins sont plus ronds que l’endroit n’est grand',
 };

@@ -1,5 +1,7 @@
 import type { Phrases } from '../tell.ts';
 import { cutouts } from './cutouts-de.ts';
+import { figures } from './figures-de.ts';
+import { locks } from './locks-de.ts';
 import { styles } from './styles-de.ts';
 
 /** Was der Rechenkern sagt, auf Deutsch; Formen siehe `Phrases`. */
@@ -124,6 +126,8 @@ export const phrases: Phrases = {
   '{list} show the outside face, print {ways}.': '{list} zeigen die Außenseite, Muster {ways}.',
   '{list} shows the inside face, print {ways}.': '{list} zeigt die Innenseite, Muster {ways}.',
   '{list} show the inside face, print {ways}.': '{list} zeigen die Innenseite, Muster {ways}.',
+  '{list} shows the inside face.': '{list} zeigt die Innenseite.',
+  '{list} show the inside face.': '{list} zeigen die Innenseite.',
   upright: 'aufrecht',
   'upside down': 'kopfstehend',
   'on its left side': 'auf der linken Seite liegend',
@@ -343,6 +347,14 @@ export const phrases: Phrases = {
     'Für Maschinen ohne Rillwerkzeug: Rillen sind Perforationen, halb Schnitt und halb Steg, die vor dem Rand enden.',
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Die ganze Zeichnung gespiegelt, für einen Bogen, der mit der Außenseite nach oben auf der Maschine liegt.',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Ein Plan zeigt, wo Kleber hinkommt und wovon er wegbleiben muss. Er wird nie geschnitten: mit einem Stift zeichnen oder ausblenden.',
   ...styles,
+  '{name} is not the id of a published size': '{name} ist keine Kennung eines veröffentlichten Formats',
+  'choose an id from GET /v1/sizes, or give width and height':
+    'ein Format aus der Liste wählen oder Breite und Höhe angeben',
+  'did you mean {name}? GET /v1/sizes lists all': 'war {name} gemeint? In der Liste stehen alle',
   ...cutouts,
+  ...figures,
+  ...locks,
 };

@@ -1,5 +1,7 @@
 import type { Phrases } from '../tell.ts';
 import { cutouts } from './cutouts-es.ts';
+import { figures } from './figures-es.ts';
+import { locks } from './locks-es.ts';
 import { styles } from './styles-es.ts';
 
 /** Lo que dice el motor de cálculo, en español; para las formas, véase `Phrases`. */
@@ -124,6 +126,8 @@ export const phrases: Phrases = {
   '{list} show the outside face, print {ways}.': '{list} muestran la cara exterior, estampado {ways}.',
   '{list} shows the inside face, print {ways}.': '{list} muestra la cara interior, estampado {ways}.',
   '{list} show the inside face, print {ways}.': '{list} muestran la cara interior, estampado {ways}.',
+  '{list} shows the inside face.': '{list} muestra la cara interior.',
+  '{list} show the inside face.': '{list} muestran la cara interior.',
   upright: 'derecho',
   'upside down': 'cabeza abajo',
   'on its left side': 'sobre su lado izquierdo',
@@ -344,6 +348,14 @@ export const phrases: Phrases = {
     'Para máquinas sin herramienta de hender: los hendidos son perforaciones, mitad corte y mitad puente, que acaban antes del borde.',
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Todo el dibujo en espejo, para una hoja que está en la máquina con la cara exterior arriba.',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Una guía muestra dónde va el pegamento y de qué debe quedar lejos. Nunca se corta: trácela con un bolígrafo u ocúltela.',
   ...styles,
+  '{name} is not the id of a published size': '{name} no es el identificador de un formato publicado',
+  'choose an id from GET /v1/sizes, or give width and height':
+    'elegir un formato de la lista, o dar ancho y alto',
+  'did you mean {name}? GET /v1/sizes lists all': '¿querías decir {name}? En la lista están todos',
   ...cutouts,
+  ...figures,
+  ...locks,
 };

@@ -1,5 +1,7 @@
 import type { Phrases } from '../tell.ts';
 import { cutouts } from './cutouts-fr.ts';
+import { figures } from './figures-fr.ts';
+import { locks } from './locks-fr.ts';
 import { styles } from './styles-fr.ts';
 
 /** Ce que dit le moteur de calcul, en français ; pour les formes, voir `Phrases`. */
@@ -124,6 +126,8 @@ export const phrases: Phrases = {
   '{list} show the outside face, print {ways}.': '{list} montrent la face extérieure, motif {ways}.',
   '{list} shows the inside face, print {ways}.': '{list} montre la face intérieure, motif {ways}.',
   '{list} show the inside face, print {ways}.': '{list} montrent la face intérieure, motif {ways}.',
+  '{list} shows the inside face.': '{list} montre la face intérieure.',
+  '{list} show the inside face.': '{list} montrent la face intérieure.',
   upright: 'à l’endroit',
   'upside down': 'à l’envers',
   'on its left side': 'couché sur son côté gauche',
@@ -345,6 +349,14 @@ export const phrases: Phrases = {
     'Pour une machine sans outil de rainage : les rainages sont des perforations, moitié coupe et moitié attache, qui s’arrêtent avant le bord.',
   'The whole drawing mirrored, for a sheet that lies on the machine with its outside face up.':
     'Tout le dessin en miroir, pour une feuille posée sur la machine face extérieure dessus.',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Un guide montre où va la colle et ce qu’elle ne doit pas atteindre. Il n’est jamais coupé : tracez-le au stylo ou masquez-le.',
   ...styles,
+  '{name} is not the id of a published size': '{name} n’est pas l’identifiant d’un format publié',
+  'choose an id from GET /v1/sizes, or give width and height':
+    'choisir un format de la liste, ou donner largeur et hauteur',
+  'did you mean {name}? GET /v1/sizes lists all': 'vouliez-vous dire {name} ? La liste les a tous',
   ...cutouts,
+  ...figures,
+  ...locks,
 };

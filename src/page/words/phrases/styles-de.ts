@@ -6,23 +6,23 @@ export const styles: Phrases = {
   'One rectangle becomes a flat sleeve, hemmed at its two open ends, and folds on a spine into a book with two pockets.':
     'Aus einem Rechteck wird eine flache Hülle, an ihren beiden offenen Enden gesäumt; am Rücken faltet sie sich zu einem Buch mit zwei Taschen.',
   'Pocket folder': 'Taschenmappe',
-  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom and glued.':
-    'Zwei Deckel mit einem Rücken dazwischen, an jedem eine Tasche, die von unten hochgefaltet und geklebt wird.',
+  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom, glued or locked.':
+    'Zwei Deckel mit einem Rücken dazwischen, an jedem eine Tasche, die von unten hochgefaltet und geklebt oder verriegelt wird.',
   'Slip sleeve': 'Einsteckhülle',
   'A flat pocket with a thumb notch: a back with two tabs, and a front that folds over and is glued to them.':
     'Eine flache Tasche mit Daumenausschnitt: eine Rückseite mit zwei Laschen und eine Vorderseite, die darüber faltet und an ihnen klebt.',
   'Gate wallet': 'Flügelmappe',
-  'A middle with a glued pocket, and two doors that meet over it or lie over each other.':
-    'Eine Mitte mit geklebter Tasche und zwei Flügel, die sich darüber treffen oder übereinander liegen.',
+  'A middle with a pocket, and two doors that meet over it or lie over each other.':
+    'Eine Mitte mit einer Tasche und zwei Flügel, die sich darüber treffen oder übereinander liegen.',
   'Four-flap wrap': 'Vierklappenhülle',
   'A base with a flap on a hinge at each side; the four close over a stack of cards, without glue.':
     'Ein Boden mit einer Klappe an jeder Seite, jede an einem Gelenkstreifen; die vier schließen sich ohne Kleber über einem Kartenstapel.',
   'Belly band': 'Banderole',
-  'A strip that goes round a stack of cards and holds it together, glued at the back.':
-    'Ein Streifen, der um einen Kartenstapel herumgeht und ihn zusammenhält, hinten geklebt.',
+  'A strip that goes round a stack of cards and holds it together, glued or locked at the back.':
+    'Ein Streifen, der um einen Kartenstapel herumgeht und ihn zusammenhält, hinten geklebt oder verriegelt.',
   'Tuck box': 'Steckschachtel',
-  'A box for a thick stack: four walls glued into a tube, with lid and bottom that tuck in behind the front.':
-    'Eine Schachtel für einen dicken Stapel: vier Wände, zu einer Röhre geklebt, Deckel und Boden werden hinter die Vorderseite gesteckt.',
+  'A box for a thick stack: four walls glued or locked into a tube, with lid and bottom that tuck in behind the front.':
+    'Eine Schachtel für einen dicken Stapel: vier Wände, zu einer Röhre geklebt oder verriegelt, Deckel und Boden werden hinter die Vorderseite gesteckt.',
   'A front with four flaps: the sides fold in, the back is glued over them, and a gummed flap closes it.':
     'Eine Vorderseite mit vier Klappen: Die Seiten falten ein, die Rückseite wird darüber geklebt, und eine gummierte Klappe schließt ihn.',
   'Card base': 'Kartenrohling',
@@ -339,4 +339,9 @@ export const styles: Phrases = {
   'lid dust flaps': 'Staublaschen der Deckelklappe',
   'a lower envelope has no room for diagonal seams':
     'ein niedrigerer Umschlag hat keinen Platz für schräge Nähte',
+  'outside face': 'Außenseite',
+  'inside face': 'Innenseite',
+  'it is to be as large as the card': 'es soll so groß wie die Karte sein',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Die Hilfslinien zeigen, wo Kleber hinkommt und was frei davon bleiben muss. Sie werden nie geschnitten: mit einem Stift zeichnen oder ausblenden.',
 };

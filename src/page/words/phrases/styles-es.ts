@@ -6,23 +6,23 @@ export const styles: Phrases = {
   'One rectangle becomes a flat sleeve, hemmed at its two open ends, and folds on a spine into a book with two pockets.':
     'Un rectángulo se convierte en una funda plana, con dobladillo en sus dos extremos abiertos, y se pliega por un lomo como un libro de dos bolsillos.',
   'Pocket folder': 'Carpeta con bolsillos',
-  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom and glued.':
-    'Dos tapas con un lomo entre ellas, y en cada una un bolsillo que se pliega desde abajo y se pega.',
+  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom, glued or locked.':
+    'Dos tapas con un lomo entre ellas, y en cada una un bolsillo que se pliega desde abajo y se pega o se encaja.',
   'Slip sleeve': 'Funda sencilla',
   'A flat pocket with a thumb notch: a back with two tabs, and a front that folds over and is glued to them.':
     'Un bolsillo plano con muesca: una trasera con dos pestañas y una delantera que se pliega encima y se pega a ellas.',
   'Gate wallet': 'Carterita de dos puertas',
-  'A middle with a glued pocket, and two doors that meet over it or lie over each other.':
-    'Un centro con un bolsillo pegado y dos puertas que se juntan encima o se solapan.',
+  'A middle with a pocket, and two doors that meet over it or lie over each other.':
+    'Un centro con un bolsillo y dos puertas que se juntan encima o se solapan.',
   'Four-flap wrap': 'Envoltura de cuatro solapas',
   'A base with a flap on a hinge at each side; the four close over a stack of cards, without glue.':
     'Una base con una solapa de bisagra en cada lado; las cuatro se cierran sin cola sobre un montón de tarjetas.',
   'Belly band': 'Faja',
-  'A strip that goes round a stack of cards and holds it together, glued at the back.':
-    'Una tira que rodea un montón de tarjetas y lo sujeta, pegada por detrás.',
+  'A strip that goes round a stack of cards and holds it together, glued or locked at the back.':
+    'Una tira que rodea un montón de tarjetas y lo sujeta, pegada o encajada por detrás.',
   'Tuck box': 'Caja con solapas',
-  'A box for a thick stack: four walls glued into a tube, with lid and bottom that tuck in behind the front.':
-    'Una caja para un montón grueso: cuatro paredes pegadas en tubo, con tapa y fondo que se meten detrás de la delantera.',
+  'A box for a thick stack: four walls glued or locked into a tube, with lid and bottom that tuck in behind the front.':
+    'Una caja para un montón grueso: cuatro paredes pegadas o encajadas en tubo, con tapa y fondo que se meten detrás de la delantera.',
   'A front with four flaps: the sides fold in, the back is glued over them, and a gummed flap closes it.':
     'Una delantera con cuatro solapas: los lados se pliegan hacia dentro, la trasera se pega encima y una solapa engomada lo cierra.',
   'Card base': 'Tarjeta plegada',
@@ -336,4 +336,9 @@ export const styles: Phrases = {
   'lid dust flaps': 'guardapolvos de la tapa',
   'a lower envelope has no room for diagonal seams':
     'un sobre más bajo no tiene sitio para uniones en diagonal',
+  'outside face': 'cara exterior',
+  'inside face': 'cara interior',
+  'it is to be as large as the card': 'debe ser tan grande como la tarjeta',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Las guías muestran dónde va el pegamento y qué debe quedar libre de él. Nunca se cortan: dibújalas con un rotulador, u ocúltalas.',
 };

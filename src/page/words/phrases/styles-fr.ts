@@ -6,23 +6,23 @@ export const styles: Phrases = {
   'One rectangle becomes a flat sleeve, hemmed at its two open ends, and folds on a spine into a book with two pockets.':
     'Un rectangle devient un fourreau plat, rempli à ses deux bouts ouverts, et se plie sur un dos en un livre à deux poches.',
   'Pocket folder': 'Chemise à poches',
-  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom and glued.':
-    'Deux plats avec un dos entre eux, et sur chacun une poche repliée depuis le bas et collée.',
+  'Two covers with a spine between them, and on each a pocket that is folded up from the bottom, glued or locked.':
+    'Deux plats avec un dos entre eux, et sur chacun une poche repliée depuis le bas, collée ou verrouillée.',
   'Slip sleeve': 'Fourreau simple',
   'A flat pocket with a thumb notch: a back with two tabs, and a front that folds over and is glued to them.':
     'Une poche plate avec une encoche : un dos à deux languettes, et un devant qui se replie et s’y colle.',
   'Gate wallet': 'Pochette à deux battants',
-  'A middle with a glued pocket, and two doors that meet over it or lie over each other.':
-    'Un milieu avec une poche collée, et deux battants qui se rejoignent dessus ou se recouvrent.',
+  'A middle with a pocket, and two doors that meet over it or lie over each other.':
+    'Un milieu avec une poche, et deux battants qui se rejoignent dessus ou se recouvrent.',
   'Four-flap wrap': 'Chemise à quatre rabats',
   'A base with a flap on a hinge at each side; the four close over a stack of cards, without glue.':
     'Un fond avec un rabat à charnière de chaque côté ; les quatre se ferment sans colle sur une pile de cartes.',
   'Belly band': 'Bandeau',
-  'A strip that goes round a stack of cards and holds it together, glued at the back.':
-    'Une bande qui entoure une pile de cartes et la tient, collée à l’arrière.',
+  'A strip that goes round a stack of cards and holds it together, glued or locked at the back.':
+    'Une bande qui entoure une pile de cartes et la tient, collée ou verrouillée à l’arrière.',
   'Tuck box': 'Boîte à rabats rentrants',
-  'A box for a thick stack: four walls glued into a tube, with lid and bottom that tuck in behind the front.':
-    'Une boîte pour une pile épaisse : quatre parois collées en tube, un couvercle et un fond qui rentrent derrière le devant.',
+  'A box for a thick stack: four walls glued or locked into a tube, with lid and bottom that tuck in behind the front.':
+    'Une boîte pour une pile épaisse : quatre parois collées ou verrouillées en tube, un couvercle et un fond qui rentrent derrière le devant.',
   'A front with four flaps: the sides fold in, the back is glued over them, and a gummed flap closes it.':
     'Un devant à quatre rabats : les côtés se replient, le derrière se colle dessus, et un rabat gommé la ferme.',
   'Card base': 'Carte pliée',
@@ -341,4 +341,9 @@ export const styles: Phrases = {
   'lid dust flaps': 'rabats anti-poussière du couvercle',
   'a lower envelope has no room for diagonal seams':
     'une enveloppe plus basse n’a pas de place pour des jointures en biais',
+  'outside face': 'face extérieure',
+  'inside face': 'face intérieure',
+  'it is to be as large as the card': 'elle doit être aussi grande que la carte',
+  'The guide shows where glue goes and what it must stay clear of. It is never cut: draw it with a pen, or hide it.':
+    'Les repères montrent où va la colle et ce qui doit en rester libre. Ils ne sont jamais découpés : tracez-les au stylo, ou masquez-les.',
 };
