@@ -72,7 +72,8 @@ describe('README.md', () => {
     expect(commandLines.length).toBeGreaterThan(0);
     expect(specs.length).toBeGreaterThan(1);
     expect(specs.map(({ info }) => info)).toContain('json refused');
-    for (const { info } of specs) expect(['json', 'json refused']).toContain(info);
+    expect(specs.map(({ info }) => info)).toContain('json set');
+    for (const { info } of specs) expect(['json', 'json refused', 'json set']).toContain(info);
   });
 
   test('its tour runs, and writes the files that it names', async () => {
@@ -114,7 +115,8 @@ describe('README.md', () => {
   test.each(specs)('its $info block is answered as it says (%#)', async ({ info, text }) => {
     const app = await build();
     const headers = { 'content-type': 'application/json' };
-    const reply = await app.inject({ method: 'POST', url: '/v1/folders/plan', headers, payload: text });
+    const url = info === 'json set' ? '/v1/sets/plan' : '/v1/folders/plan';
+    const reply = await app.inject({ method: 'POST', url, headers, payload: text });
     expect(reply.statusCode, reply.body).toBe(info === 'json refused' ? 422 : 200);
   });
 

@@ -1,4 +1,5 @@
 import type { Line, Point } from '../geometry/plane.ts';
+import type { Lock } from './lock.ts';
 
 /**
  * A named part of the blank, in nanometres; every face of the crease pattern lies in one. It is the upright rectangle
@@ -91,6 +92,15 @@ export interface GlueStep {
   readonly keepFree?: string;
 }
 
+/** Tongues are pushed through slots, out of the side on which their tabs lie, and hold without glue. */
+export interface LockStep {
+  readonly kind: 'lock';
+  readonly name: string;
+  /** What is held, in a word or two: `pockets`. */
+  readonly holds: string;
+  readonly locks: readonly Lock[];
+}
+
 /** The contents slide into pockets. The sheet stays as it lies. */
 export interface FillStep {
   readonly kind: 'fill';
@@ -101,13 +111,13 @@ export interface FillStep {
   readonly task?: string;
 }
 
-export type Step = FoldStep | TuckStep | GlueStep | FillStep | StandStep;
+export type Step = FoldStep | TuckStep | GlueStep | LockStep | FillStep | StandStep;
 
 /**
  * Whether a step moves any paper. Glue and contents do not: how the sheet lies after them is how it lay before,
  * and nothing is to be folded for them.
  */
-export const movesPaper = (step: Step): step is FoldStep | TuckStep | StandStep =>
+export const movesPaper = (step: Step): step is FoldStep | TuckStep | LockStep | StandStep =>
   step.kind !== 'glue' && step.kind !== 'fill';
 
 /**
@@ -120,3 +130,7 @@ export interface FoldProgram {
   readonly panels: readonly Panel[];
   readonly steps: readonly Step[];
 }
+
+/** Every lock of a program. */
+export const locksOf = ({ steps }: FoldProgram): readonly Lock[] =>
+  steps.flatMap((step) => (step.kind === 'lock' ? step.locks : []));

@@ -1,22 +1,15 @@
 import type { Point } from '../geometry/plane.ts';
-import { mm, type Nm } from '../lengths/nanometres.ts';
-import type { Convention, LineType } from './convention.ts';
+import type { Nm } from '../lengths/nanometres.ts';
+import type { Convention } from './convention.ts';
 import type { Cut, Drawing, Score } from './drawing.ts';
 import { drawsOutline } from './draws-outline.ts';
-import type { Figure, FigureGroup, FigurePath } from './figure.ts';
+import type { Figure, FigurePath } from './figure.ts';
+import { guideGroup, guideNote } from './guide-group.ts';
+import { groupOf, inOrder, type LayerStyle, merge, usualLayer } from './layer-style.ts';
 import { contourData } from './path-data.ts';
 import { along, type Perforation, perforate, type Segment, usualPerforation } from './perforate.ts';
-import { type Placement, place, placeLength, rootSize } from './placement.ts';
+import { type Placement, place, rootSize } from './placement.ts';
 import { scoreSideOf } from './score-side.ts';
-
-interface LayerStyle {
-  readonly colour: string;
-  readonly width: Nm;
-  readonly lineType: LineType;
-  readonly paint: 'stroke' | 'fill';
-  readonly order: number;
-  readonly off: boolean;
-}
 
 /**
  * How layers are drawn where a convention says nothing: the Okabe-Ito palette, whose colours people who do
@@ -24,26 +17,11 @@ interface LayerStyle {
  * Source: Okabe & Ito, "Color Universal Design" (2002, revised 2008).
  */
 const usual = Object.freeze({
-  scoreValley: layer('#CC79A7', 'dashed', 0),
-  scoreMountain: layer('#CC79A7', 'long-dashed dotted', 1),
-  knockout: layer('#D55E00', 'dotted', 10),
-  cut: layer('#009E73', 'continuous', 20),
+  scoreValley: usualLayer('#CC79A7', 'dashed', 0),
+  scoreMountain: usualLayer('#CC79A7', 'long-dashed dotted', 1),
+  knockout: usualLayer('#D55E00', 'dotted', 10),
+  cut: usualLayer('#009E73', 'continuous', 20),
 });
-
-function layer(colour: string, lineType: LineType, order: number): LayerStyle {
-  return { colour, lineType, order, width: mm(0.25), paint: 'stroke', off: false };
-}
-
-/**
- * Element lengths of line types, in line widths: dash 12, gap 3, long dash 24. ISO 128-2 (from memory) has dots
- * of at most half a line width, which nobody sees at 0.25 mm: here a dot is one line width.
- */
-const dashLengths: Readonly<Record<LineType, readonly number[]>> = {
-  continuous: [],
-  dashed: [12, 3],
-  dotted: [1, 3],
-  'long-dashed dotted': [24, 3, 1, 3],
-};
 
 /** A drawing in one user's convention: what is left is to write it down. */
 export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figure {
@@ -96,9 +74,15 @@ export function applyConvention(drawing: Drawing, chosen: Convention = {}): Figu
   return {
     ...rootSize(placement),
     title: drawing.title,
-    description: [drawing.description, ...lying(placement), ...scoring(drawing, chosen)].join(' '),
+    description: [
+      drawing.description,
+      ...lying(placement),
+      ...scoring(drawing, chosen),
+      ...guideNote(chosen),
+    ].join(' '),
     groups: inOrder([
       scoreGroups.length === 0 ? undefined : scores,
+      guideGroup(drawing, chosen, placement),
       cutGroup('knockout', 'Knockout', drawing.knockouts),
       cutGroup('cut', 'Cut', cutsOf(drawing, chosen)),
     ]),
@@ -114,46 +98,6 @@ const lying = ({ turned, mirrored }: Placement): string[] => [
   ...(turned ? ['Drawn turned a quarter clockwise, as it lies under the tool.'] : []),
   ...(mirrored ? ['Drawn mirrored, for a sheet with its outside up.'] : []),
 ];
-
-type Ordered = { readonly order: number; readonly group: FigureGroup } | undefined;
-
-const inOrder = (groups: readonly Ordered[]): FigureGroup[] =>
-  groups
-    .filter((one) => one !== undefined)
-    .toSorted((one, other) => one.order - other.order)
-    .map(({ group }) => group);
-
-type Overrides = { readonly [Key in keyof LayerStyle]?: LayerStyle[Key] | undefined };
-
-function merge(style: LayerStyle, own: Overrides | undefined): LayerStyle {
-  const said = Object.entries(own ?? {}).filter(([, value]) => value !== undefined);
-  return { ...style, ...Object.fromEntries(said) };
-}
-
-function groupOf(
-  id: string,
-  title: string,
-  style: LayerStyle,
-  placement: Placement,
-  paths: FigurePath[],
-): Ordered {
-  if (style.off) return undefined;
-  return {
-    order: style.order,
-    group: { id, title, attributes: attributesOf(style, placement), paths, groups: [] },
-  };
-}
-
-function attributesOf(style: LayerStyle, placement: Placement): Record<string, string> {
-  if (style.paint === 'fill') return { fill: style.colour, stroke: 'none' };
-  const dashes = dashLengths[style.lineType].map((length) => placeLength(placement, length * style.width));
-  return {
-    fill: 'none',
-    stroke: style.colour,
-    'stroke-width': placeLength(placement, style.width),
-    ...(dashes.length === 0 ? {} : { 'stroke-dasharray': dashes.join(' ') }),
-  };
-}
 
 const cutsOf = (drawing: Drawing, { outline }: Convention): readonly Cut[] =>
   drawsOutline(drawing.wholeSheet, outline) ? [drawing.outline] : drawing.offcuts;

@@ -40,6 +40,23 @@ const closedLayer = z.strictObject({
     .meta({ description: 'Whether shapes are outlined or filled; default stroke.' }),
 });
 
+const guideKind = z.strictObject({
+  ...lineStyle,
+  paint: z
+    .literal('stroke', {
+      error: 'the guide is never cut and can only be stroked: filled, it would be taken for shapes to cut',
+    })
+    .optional()
+    .meta({ description: 'The guide can only be stroked.' }),
+});
+
+const guideLayer = guideKind.extend({
+  faces: z.enum(['both', 'up']).optional().meta({
+    description:
+      'Whether what is on either face of the paper is shown (the default), each face in groups of its own, or only what is on the face that lies up, as a pen needs it.',
+  }),
+});
+
 /** One user's way of drawing layers. Everything may be left out. */
 export const convention = z
   .strictObject({
@@ -50,6 +67,22 @@ export const convention = z
         scoreMountain: openLayer.optional().meta({ description: 'Mountain scores; overrides `score`.' }),
         knockout: closedLayer.optional().meta({ description: 'Shapes cut out of the blank.' }),
         cut: closedLayer.optional().meta({ description: 'The outline of the blank.' }),
+        guide: guideLayer.optional().meta({
+          description:
+            'Where the piece is glued, drawn only if this member is there, `{}` at least. Never cut: it is for a pen, or to be looked at and hidden. It holds the outline of each strip, the paper that the strip meets, and the lines that its glue must not pass.',
+        }),
+        guideGlue: guideKind.optional().meta({
+          description:
+            'Each strip of tape or glue, width by length. Overrides `guide`; without that it is all that is drawn. Dashed by default where it is on the face that lies down.',
+        }),
+        guideBare: guideKind.optional().meta({
+          description:
+            'Where each strip meets the other layer: print and coating are best left out there, as under the strip. Overrides `guide`, or is drawn without it.',
+        }),
+        guideKeepOut: guideKind.optional().meta({
+          description:
+            'Around each strip, how near glue may come to edges, scores, mouths and contents. Overrides `guide`, or is drawn without it.',
+        }),
       })
       .optional()
       .meta({ description: 'How each kind of line is drawn.' }),

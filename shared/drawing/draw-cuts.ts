@@ -26,9 +26,9 @@ export function drawCuts(
   outline: Convention['outline'],
 ): Drawing {
   const whole = paper?.kept ?? drawing.outline.contours;
-  const grown = offset(whole, kerf / 2, 'mitred');
   // what is fitted to an offset lies within a tolerance, which must not take it beyond the sheet
-  const sheet = kerf === 0 ? grown : intersect(grown, [sheetOf(drawing, kerf / 2)]);
+  const sheet =
+    kerf === 0 ? whole : intersect(offset(whole, kerf / 2, 'mitred'), [sheetOf(drawing, kerf / 2)]);
   const border = sheet.reduce((largest, contour) =>
     signedArea(contour) > signedArea(largest) ? contour : largest,
   );
@@ -77,5 +77,8 @@ function widened(drawing: Drawing, kerf: Nm): Drawing {
     knockouts: drawing.knockouts.map(cut),
     outline: cut(drawing.outline),
     offcuts: drawing.offcuts.map(cut),
+    ...(drawing.guide
+      ? { guide: drawing.guide.map((zone) => ({ ...zone, contours: moved(zone.contours) })) }
+      : {}),
   };
 }

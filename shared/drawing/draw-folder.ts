@@ -3,6 +3,7 @@ import type { Nm } from '../lengths/nanometres.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
+import { cuttingCaution } from './cutting-caution.ts';
 import { drawCuts } from './draw-cuts.ts';
 import type { Drawing } from './drawing.ts';
 import { glueGuide } from './glue-guide.ts';
@@ -62,6 +63,6 @@ function descriptionOf(plan: Plan): string {
     `Blank ${describeLength(width, measure)} by ${describeLength(height, measure)}.`,
     'Valley and mountain are named with the inside face up.',
     'Measure a first piece before you cut a good sheet.',
-    'Blades and lasers hurt: follow the instructions of the machine and of the material, and never leave a laser alone while it runs.',
+    cuttingCaution,
   ].join(' ');
 }

@@ -7,6 +7,7 @@ import { openingsInOrder } from '../knockouts/cut-order.ts';
 import { type Piece, piecesOf } from '../knockouts/pieces.ts';
 import { startedWell } from '../knockouts/start-point.ts';
 import { describeLength } from '../lengths/show-length.ts';
+import { cuttingCaution } from './cutting-caution.ts';
 import type { Drawing } from './drawing.ts';
 
 /**
@@ -24,14 +25,17 @@ function drawingOf({ title, shape }: Piece, { plan }: Folded): Drawing {
   const { left, top, right, bottom } = boundsOf(cut);
   // what is seen from above is mirrored where it lies face down
   const lying = moveShape(cut, { a: -1, b: 0, c: 0, d: 1, tx: right, ty: -top });
-  const size = [right - left, bottom - top].map((length) => describeLength(Math.round(length), measure));
+  const own = boundsOf(shape);
+  const size = [own.right - own.left, own.bottom - own.top].map((length) =>
+    describeLength(Math.round(length), measure),
+  );
   const count = lying.filter(isOuter).length;
   return {
     title: `${title.charAt(0).toUpperCase()}${title.slice(1)}, ${size.join(' by ')}`,
     description: [
       count === 1 ? 'One piece.' : `${count} pieces.`,
       'Drawn with the face down that will be seen, as the folder is with its outside.',
-      'Blades and lasers hurt: follow the instructions of the machine and of the material, and never leave a laser alone while it runs.',
+      cuttingCaution,
     ].join(' '),
     width: right - left,
     height: bottom - top,

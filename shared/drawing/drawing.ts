@@ -17,6 +17,18 @@ export interface Cut {
   readonly contours: readonly Contour[];
 }
 
+/** What a zone of the guide shows: a strip of glue, paper that it meets, or the lines that it must not leave. */
+export type GuideKind = 'glue' | 'bare' | 'keepOut';
+
+/** One zone of the guide, which is never cut: its outline on the open blank, in nanometres. */
+export interface GuideZone {
+  readonly id: string;
+  readonly kind: GuideKind;
+  /** The side of the paper that it is on. */
+  readonly face: 'inside' | 'outside';
+  readonly contours: readonly Contour[];
+}
+
 /**
  * Everything that a machine could do to the blank, in nanometres from the blank's top left corner with the
  * inside face up, before any convention.
@@ -34,6 +46,8 @@ export interface Drawing {
   readonly outline: Cut;
   /** What must come off where the sheet's own edges serve as the outline; empty where they are all of it. */
   readonly offcuts: readonly Cut[];
+  /** Where it is glued; absent where the convention does not ask for it. */
+  readonly guide?: readonly GuideZone[];
   /** The sheet's edges are the blank's. */
   readonly wholeSheet: boolean;
   /** The drawing is to be turned a quarter clockwise, to lie as the sheet lies. */

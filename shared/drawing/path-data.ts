@@ -1,5 +1,6 @@
 import { type Contour, isCurve } from '../geometry/contour.ts';
 import { walk } from '../geometry/walk.ts';
+import type { OpenLine } from './lines-once.ts';
 import { type Placement, place } from './placement.ts';
 
 /**
@@ -24,4 +25,19 @@ export function contourData(contour: Contour, placement: Placement): string {
   });
   if (here === start && commands.at(-1)?.startsWith('L')) commands.pop();
   return commands.length === 0 ? '' : [`M ${start}`, ...commands, 'Z'].join(' ');
+}
+
+/** An open line as path data of absolute M, L and C; what rounding leaves no length of is left out. */
+export function openLineData({ start, stretches }: OpenLine, placement: Placement): string {
+  let here = place(placement, start);
+  const commands: string[] = [`M ${here}`];
+  for (const stretch of stretches) {
+    const to = place(placement, stretch.to);
+    if (isCurve(stretch)) {
+      const [one, other] = stretch.control.map((point) => place(placement, point));
+      commands.push(`C ${one} ${other} ${to}`);
+    } else if (to !== here) commands.push(`L ${to}`);
+    here = to;
+  }
+  return commands.length === 1 ? '' : commands.join(' ');
 }

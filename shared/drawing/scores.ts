@@ -1,6 +1,7 @@
 import type { CreasePattern, Edge, Letter } from '../creases/crease-pattern.ts';
 import type { Point } from '../geometry/plane.ts';
 import type { Score } from './drawing.ts';
+import { slug } from './slug.ts';
 
 interface Run {
   readonly letter: Letter;
@@ -31,8 +32,6 @@ export function scoresOf(pattern: CreasePattern): { readonly valleys: Score[]; r
     scores.filter((one) => one.letter === letter).map((one) => one.score);
   return { valleys: withLetter('V'), mountains: withLetter('M') };
 }
-
-const slug = (name: string): string => name.replaceAll(' ', '-');
 
 const at = (vertices: readonly Point[], index: number): Point => {
   const point = vertices[index];

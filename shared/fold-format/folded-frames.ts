@@ -1,5 +1,5 @@
 import { closedAngleOf, type Edge } from '../creases/crease-pattern.ts';
-import { movesPaper } from '../creases/fold-program.ts';
+import { locksOf, movesPaper } from '../creases/fold-program.ts';
 import { type AngleOf, anglesAfter } from '../folding/angles.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import { flatFaces } from '../folding/flat-faces.ts';
@@ -49,7 +49,7 @@ export function foldedFrames({ pattern, program, proof }: Folded, toAxes: ToFold
     if (!form) throw new Error(`there is no form after ${steps} steps`);
     const flat = pattern.edges.every((edge) => Math.abs(angleOf(edge)) !== 90);
     const { vertices } = foldRigid(pattern, neighbours, root, angleOf);
-    const leaves = leavesOf(pattern, neighbours, angleOf);
+    const leaves = leavesOf(pattern, neighbours, angleOf, locksOf(program));
     const isTogether = (one: number, other: number) =>
       leaves[one] === leaves[other] || isNearer(proof.bonds, one, other, () => true) !== undefined;
     return {

@@ -1,3 +1,4 @@
+import type { Lock } from '../creases/lock.ts';
 import type { Point } from '../geometry/plane.ts';
 import { type FlatFace, shareInside, TOUCH } from './flat-faces.ts';
 import type { Joint } from './joints.ts';
@@ -14,11 +15,16 @@ export interface Crossing {
  * later writers: a layer must not lie between two that are joined by a fold which it crosses, two folds on
  * one line must not interleave, and layers that run straight on keep their order. A single stacking order is
  * transitive by itself.
+ * @param locks tongues that go through a slot of a layer, which is theirs alone to pass
  */
-export function crossings(joints: readonly Joint[], faces: readonly FlatFace[]): readonly Crossing[] {
+export function crossings(
+  joints: readonly Joint[],
+  faces: readonly FlatFace[],
+  locks: readonly Lock[] = [],
+): readonly Crossing[] {
   return [
     ...joints.flatMap(wrongLetter),
-    ...joints.flatMap((joint) => cutThrough(joint, faces)),
+    ...joints.flatMap((joint) => cutThrough(joint, faces, locks)),
     ...pairsOnOneLine(joints).flatMap(([one, other]) => interleaved(one, other)),
   ];
 }
@@ -32,18 +38,28 @@ function wrongLetter({ edge, one, other, folded }: Joint): Crossing[] {
   return [{ rule: 'letter', message, faces: [one.index, other.index] }];
 }
 
-function cutThrough({ from, to, one, other, folded }: Joint, faces: readonly FlatFace[]): Crossing[] {
+function cutThrough(
+  { from, to, one, other, folded }: Joint,
+  faces: readonly FlatFace[],
+  locks: readonly Lock[],
+): Crossing[] {
   const low = Math.min(one.height, other.height);
   const high = Math.max(one.height, other.height);
-  if (!folded || high - low < 2) return [];
+  if (high - low < 2) return [];
+  const lock = folded ? undefined : locks.find(({ panel, tongue }) => isOf([panel, tongue], one, other));
   return faces.flatMap((face) => {
     if (face.height <= low || face.height >= high || isApart(from, to, face)) return [];
+    if (face.panel === lock?.to) return [];
     const share = shareInside(face, from, to);
     if (!share || (share[1] - share[0]) * Math.hypot(to.x - from.x, to.y - from.y) <= TOUCH) return [];
-    const message = `${face.panel} lies between ${one.panel} and ${other.panel}, across the fold that joins them`;
-    return [{ rule: 'taco-tortilla' as const, message, faces: [face.index, one.index, other.index] }];
+    const message = `${face.panel} lies between ${one.panel} and ${other.panel}, across the ${folded ? 'fold that joins them' : 'line where they run on into each other'}`;
+    const rule = folded ? ('taco-tortilla' as const) : ('tortilla-tortilla' as const);
+    return [{ rule, message, faces: [face.index, one.index, other.index] }];
   });
 }
+
+const isOf = (panels: readonly string[], ...faces: readonly FlatFace[]): boolean =>
+  panels.every((panel) => faces.some((face) => face.panel === panel));
 
 /** Whether a segment lies wholly beside a face's box. */
 const isApart = (from: Point, to: Point, { left, right, top, bottom }: FlatFace): boolean =>

@@ -1,5 +1,5 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
-import type { FoldProgram, FoldStep, Step, TuckStep } from '../creases/fold-program.ts';
+import type { FoldProgram, FoldStep, LockStep, Step, TuckStep } from '../creases/fold-program.ts';
 import {
   compose,
   distanceFrom,
@@ -20,7 +20,8 @@ export interface FlatForm {
 
 /**
  * Does a program's steps one by one and keeps how the sheet lies after each. The first form is the open
- * sheet, the last the flat result; folds of 90°, what is set up, glue and contents leave everything where it is.
+ * sheet, the last the flat result; folds of 90°, what is set up, glue and contents leave everything where it is, and
+ * locks only put tongues through to the other side.
  * @returns one form more than there are steps
  */
 export function foldInSteps(pattern: CreasePattern, program: FoldProgram): readonly FlatForm[] {
@@ -42,6 +43,8 @@ function after(form: FlatForm, step: Step, middles: readonly Point[], pattern: C
       return folded(form, step, middles, pattern);
     case 'tuck':
       return tucked(form, step, pattern);
+    case 'lock':
+      return locked(form, step, pattern);
     case 'glue':
     case 'fill':
     case 'stand':
@@ -97,4 +100,24 @@ function tucked(form: FlatForm, step: TuckStep, { faces }: CreasePattern): FlatF
   if (missing !== undefined) throw new Error(`no face lies in the panel ${missing}`);
   const place = step.to === 'above' ? beside + 1 : beside;
   return { lies: form.lies, order: [...rest.slice(0, place), ...slipped, ...rest.slice(place)] };
+}
+
+/** Each tongue goes directly beyond the layer with its slot, seen from its tab. */
+function locked(form: FlatForm, step: LockStep, pattern: CreasePattern): FlatForm {
+  const place = (panel: string) => form.order.findIndex((face) => pattern.faces[face]?.panel === panel);
+  return step.locks.reduce(
+    (before, { panel, tongue, to }) =>
+      tucked(
+        before,
+        {
+          kind: 'tuck',
+          name: step.name,
+          panel: tongue,
+          to: place(panel) > place(to) ? 'below' : 'above',
+          of: to,
+        },
+        pattern,
+      ),
+    form,
+  );
 }

@@ -1,15 +1,14 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { GlueStep, GlueStrip, Step } from '../creases/fold-program.ts';
-import { glueKeepOut } from '../creases/glue-keep-out.ts';
 import { inverse, move } from '../geometry/plane.ts';
 import type { Neighbours } from './faces-across.ts';
-import { boxOf, type FlatFace, flatFaces, TOUCH } from './flat-faces.ts';
+import { type FlatFace, flatFaces, TOUCH } from './flat-faces.ts';
 import type { FlatForm } from './fold-in-steps.ts';
 import { type Bond, besideStrip } from './glue-bonds.ts';
 import type { Joint } from './joints.ts';
+import { isFoldedAt, isNearMouth, type Mouth, mouthsOf } from './mouths.ts';
 import { type Plates, platesOf } from './plates.ts';
 import { closedSidesOf, isLevel, type PocketPlace } from './pocket-place.ts';
-import { mouthOf } from './pockets.ts';
 import { carry, type Motion, still } from './space.ts';
 import { isClear, isClearIn, type Placed, placed } from './strips.ts';
 
@@ -33,13 +32,6 @@ export interface Gluing {
   readonly faults: readonly string[];
 }
 
-/** A pocket with where its mouth lies. */
-interface Mouth extends PocketPlace {
-  readonly at: number;
-  /** The panel behind the contents. */
-  readonly back: ReturnType<typeof boxOf>;
-}
-
 interface Layers extends Gluable {
   readonly plates: Plates;
   readonly mouths: readonly Mouth[];
@@ -53,19 +45,10 @@ interface Layers extends Gluable {
  * scores and mouths, and joins no pocket's back with its front but where it is to end the pocket.
  */
 export function gluingOf(steps: readonly Step[], pockets: readonly PocketPlace[], sheet: Gluable): Gluing {
-  const flatPockets = pockets.filter(({ walls }) => walls === undefined);
-  const mouths = flatPockets.map((place): Mouth => {
-    const cover = sheet.faces.filter(({ panel }) => panel === place.panel);
-    return {
-      ...place,
-      at: mouthOf(place, sheet.faces),
-      back: boxOf(cover.flatMap(({ corners }) => corners)),
-    };
-  });
   const layers: Layers = {
     ...sheet,
     plates: platesOf(sheet.neighbours),
-    mouths,
+    mouths: mouthsOf(pockets, sheet.faces),
     vertices: sheet.pattern.faces.map(({ vertices }) => vertices),
   };
   const bonds: Bond[] = [];
@@ -149,15 +132,6 @@ function apartSetUp({ owner, other, box }: Bond, motions: readonly Motion[]): nu
 /** Two glued layers may stand this far apart, in nanometres, when the piece is set up: rounding. */
 const SET_UP = 10;
 
-function isNearMouth({ at, mouth, back }: Mouth, box: Placed): boolean {
-  const level = isLevel(mouth);
-  const [from, to] = level ? [box.top, box.bottom] : [box.left, box.right];
-  const beside = level
-    ? box.left < back.right && back.left < box.right
-    : box.top < back.bottom && back.top < box.bottom;
-  return beside && Math.max(from - at, at - to) < glueKeepOut.mouth - TOUCH;
-}
-
 /** A strip that ends a pocket lies no further from the panel's side than this, in nanometres; common practice. */
 const endOfPocket = 15_000_000;
 
@@ -174,17 +148,5 @@ function shuts(pocket: Mouth, { panel: one, to: other }: GlueStrip, box: Placed)
   return !closed.some(
     ({ side, by }) =>
       by !== 'fold' && runsLevel === isLevel(side) && Math.abs(box[side] - back[side]) <= endOfPocket,
-  );
-}
-
-/** Whether two layers hang together by a fold at a mouth, so that nothing slides in between them there. */
-function isFoldedAt({ at, mouth }: Mouth, one: FlatFace, other: FlatFace, joints: readonly Joint[]): boolean {
-  const across = isLevel(mouth) ? 'y' : 'x';
-  return joints.some(
-    (joint) =>
-      joint.folded &&
-      Math.abs(joint.from[across] - at) <= TOUCH &&
-      Math.abs(joint.to[across] - at) <= TOUCH &&
-      [joint.one.index, joint.other.index].every((face) => face === one.index || face === other.index),
   );
 }

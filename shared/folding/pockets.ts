@@ -26,7 +26,7 @@ export interface Pocket {
 /** Nothing slides out through a gap beside tabs and glue that is no wider than this; common practice. */
 const leastGap = 12_000_000;
 /** Tape ends this far beside where the contents may reach; common practice. */
-const besideGlue = 1_000_000;
+export const besideGlue = 1_000_000;
 
 /** One stretch where front and back hang together, at a place across the side. */
 interface End {
@@ -119,7 +119,7 @@ function endOf({ side, by }: ClosedSide, place: PocketPlace, around: Around): nu
 }
 
 /** Whether a strip holds a pocket's front to the panel behind its contents. */
-const joins = ({ owner, other }: Bond, { panel, front }: PocketPlace): boolean =>
+export const joins = ({ owner, other }: Bond, { panel, front }: PocketPlace): boolean =>
   (owner.panel === panel && front.includes(other.panel)) ||
   (front.includes(owner.panel) && other.panel === panel);
 

@@ -1,6 +1,7 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import type { FoldProgram } from '../creases/fold-program.ts';
 import { unfold } from '../creases/unfold.ts';
+import { openSlots } from '../knockouts/open-slots.ts';
 import type { Knockouts } from '../knockouts/placed.ts';
 import type { Plan } from '../solver/plan.ts';
 import { stackOf } from '../solver/stack-of.ts';
@@ -14,7 +15,7 @@ export interface Folded {
   readonly program: FoldProgram;
   readonly pattern: CreasePattern;
   readonly proof: Proof;
-  /** What is cut out of it; absent where nothing is. */
+  /** What is cut out of it, the slots of its locks among it; absent where nothing is. */
   readonly knockouts?: Knockouts;
 }
 
@@ -23,7 +24,14 @@ export function proofOf(plan: Plan): Folded {
   const style = styleOf(plan.spec);
   const program = style.program(plan.spec, plan.dimensions, plan.arrangement.sheet.paper.caliper);
   const pattern = unfold(program);
-  return { plan, program, pattern, proof: prove(pattern, program, promisedBy(plan)) };
+  const slots = openSlots(pattern, program);
+  return {
+    plan,
+    program,
+    pattern,
+    proof: prove(pattern, program, promisedBy(plan)),
+    ...(slots ? { knockouts: slots } : {}),
+  };
 }
 
 /** An item as it stands in its pocket. */

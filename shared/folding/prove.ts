@@ -1,5 +1,5 @@
 import { type CreasePattern, closedAngleOf } from '../creases/crease-pattern.ts';
-import type { FoldProgram } from '../creases/fold-program.ts';
+import { type FoldProgram, locksOf } from '../creases/fold-program.ts';
 import { move } from '../geometry/plane.ts';
 import { closedExtent } from './closed-extent.ts';
 import { crossings } from './crossings.ts';
@@ -13,6 +13,7 @@ import { graphFaults } from './graph-faults.ts';
 import { jointsOf } from './joints.ts';
 import { leafPlanes } from './leaf-planes.ts';
 import { leavesOf } from './leaves.ts';
+import { lockingOf } from './lock-faults.ts';
 import { passingThrough } from './passing-through.ts';
 import { closedSidesOf, type PocketPlace } from './pocket-place.ts';
 import { type Pocket, pocketIn } from './pockets.ts';
@@ -68,7 +69,7 @@ export interface Proof {
   readonly motions: readonly Motion[];
   /** For each face, the number of its leaf. */
   readonly leaves: readonly number[];
-  /** Layers that glue holds together. */
+  /** Layers that glue or a lock holds together. */
   readonly bonds: readonly Bond[];
 }
 
@@ -98,20 +99,15 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
   const box = boxOf(faces.flatMap(({ corners }) => corners));
   const spots = spotsOf(faces);
   const { motions } = closed;
-  const leaves = leavesOf(pattern, neighbours);
+  const locks = locksOf(program);
+  const leaves = leavesOf(pattern, neighbours, closedAngleOf, locks);
   const planes = leafPlanes(pattern, motions, closed.vertices, leaves);
   const leafLayers = layersOfLeaves(leaves, spots, joints);
   const { stack, caliper } = promised;
-  const gluing = gluingOf(program.steps, promised.pockets, {
-    pattern,
-    neighbours,
-    forms,
-    faces,
-    joints,
-    motions,
-    leaves,
-  });
-  const { bonds } = gluing;
+  const sheet = { pattern, neighbours, forms, faces, joints, motions, leaves };
+  const gluing = gluingOf(program.steps, promised.pockets, sheet);
+  const locking = lockingOf(program.steps, sheet, caliper);
+  const bonds = [...gluing.bonds, ...locking.bonds];
   const pockets = promised.pockets.map((place) =>
     place.walls
       ? boxIn(place, { pattern, faces, planes, motions, stack, item: promised.item })
@@ -144,7 +140,7 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
     ),
     check(
       'layers',
-      [...crossings(joints, faces).map(({ message }) => message), ...passingThrough(pattern, planes)],
+      [...crossings(joints, faces, locks).map(({ message }) => message), ...passingThrough(pattern, planes)],
       'no layer passes through another',
     ),
     check(
@@ -166,6 +162,15 @@ export function prove(pattern: CreasePattern, program: FoldProgram, promised: Pr
       gluing.faults,
       'every strip of glue holds the two layers that it is for, clear of edges, scores and mouths, and shuts no pocket',
     ),
+    ...(locks.length === 0
+      ? []
+      : [
+          check(
+            'locks',
+            locking.faults,
+            'every tongue meets its slot and has room in it, goes through that one layer, and is held by its shoulders',
+          ),
+        ]),
     ...(planes.length < 2
       ? []
       : [

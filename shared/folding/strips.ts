@@ -13,7 +13,10 @@ export interface Placed {
   readonly corners: readonly Point[];
 }
 
-export function placed({ left, right, top, bottom }: GlueStrip, { lies }: FlatFace): Placed {
+export function placed(
+  { left, right, top, bottom }: Pick<GlueStrip, 'left' | 'right' | 'top' | 'bottom'>,
+  { lies }: Pick<FlatFace, 'lies'>,
+): Placed {
   const corners = [
     move(lies, { x: left, y: top }),
     move(lies, { x: right, y: top }),
@@ -90,7 +93,7 @@ function depths({ corners, turned }: FlatFace, edge: number, strip: Placed): rea
 }
 
 /** The distance of a segment from an upright rectangle that it does not reach into; 0 where it does. */
-function distanceBetween(p: Point, q: Point, { left, right, top, bottom, corners }: Placed): number {
+export function distanceBetween(p: Point, q: Point, { left, right, top, bottom, corners }: Placed): number {
   const toBox = ({ x, y }: Point) =>
     Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
   const square = (q.x - p.x) ** 2 + (q.y - p.y) ** 2;

@@ -1,7 +1,7 @@
 import { type Bounds, boundsOf } from '../geometry/bounds.ts';
 import type { Shape } from '../geometry/contour.ts';
 import { moveShape, shift } from '../geometry/move-shape.ts';
-import type { Anchor } from './knockout-spec.ts';
+import type { Anchor } from './anchors.ts';
 import type { Place } from './places.ts';
 
 /** How far something is moved, in nanometres, as the reader sees it. */

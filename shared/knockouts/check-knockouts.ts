@@ -2,6 +2,7 @@ import type { Folded } from '../folding/proof-of.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import { cutGlue } from './checks/cut-glue.ts';
 import { cutLines } from './checks/cut-lines.ts';
+import { cutLocks } from './checks/cut-locks.ts';
 import type { Checked, Finding } from './checks/finding.ts';
 import { loosePaper } from './checks/loose-paper.ts';
 import { narrowOpenings } from './checks/narrow-openings.ts';
@@ -33,6 +34,7 @@ export function checkKnockouts(folded: Folded, placed: PlacedKnockouts): readonl
     ...cutLines(checked),
     ...nearLines(checked),
     ...cutGlue(checked),
+    ...cutLocks(checked),
     ...overlaps(checked),
     ...(radius > 0 && !spec.cutter?.roundCorners ? sharpCorners(checked, radius) : []),
   ];

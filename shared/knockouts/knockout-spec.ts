@@ -3,26 +3,13 @@ import { artworkSpec } from '../artwork/artwork-spec.ts';
 import { lengthBetween, lengthOrZero, type Settled } from '../lengths/length-schema.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { letteringSpec } from '../lettering/lettering-spec.ts';
+import { anchors } from './anchors.ts';
 import { inlaySpec } from './inlay-spec.ts';
 import { repeatSpec } from './motifs/registry.ts';
 import { shapeSpec } from './shapes/registry.ts';
 
 /** More knockouts than this in one spec are a mistake, and each costs time. */
 export const MOST_KNOCKOUTS = 40;
-
-/** Where on a place something is put; the same words for the point of the place and for that of the figure. */
-export const anchors = [
-  'top left',
-  'top',
-  'top right',
-  'left',
-  'centre',
-  'right',
-  'bottom left',
-  'bottom',
-  'bottom right',
-] as const;
-export type Anchor = (typeof anchors)[number];
 
 const placeName = z
   .string()

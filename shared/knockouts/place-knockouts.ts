@@ -13,6 +13,7 @@ import { designOf } from './designs/design-of.ts';
 import { facesLeft } from './faces-left.ts';
 import type { KnockoutSpec } from './knockout-spec.ts';
 import { type Layers, layersOf } from './layers.ts';
+import { slotsOf } from './open-slots.ts';
 import { goneFrom, paperWithout } from './paper.ts';
 import type { PlacedKnockout, Placing } from './placed.ts';
 import { placesOf, toForm } from './places.ts';
@@ -48,8 +49,8 @@ export function placeKnockouts(folded: Folded, fonts: FontShelf): Placing {
   const list = results.flatMap((result) => ('placed' in result ? [result.placed] : []));
   const tooMuch = detailFault(list);
   if (tooMuch) return { ok: false, faults: [tooMuch] };
-  const { pattern } = folded;
-  const cut = unite(list.map(({ onBlank }) => onBlank));
+  const { pattern, program } = folded;
+  const cut = unite([...list.map(({ onBlank }) => onBlank), slotsOf(program)]);
   const paper = paperWithout(pattern, cut);
   const openings = goneFrom(pattern, cut, paper);
   const placed = { list, openings, paper, facesLeft: facesLeft(pattern, openings) };

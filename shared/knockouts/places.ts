@@ -1,3 +1,4 @@
+import { locksOf } from '../creases/fold-program.ts';
 import { boxOf, type FlatFace } from '../folding/flat-faces.ts';
 import type { PocketPlace } from '../folding/pocket-place.ts';
 import type { Folded } from '../folding/proof-of.ts';
@@ -46,7 +47,9 @@ export function placesOf(folded: Folded): readonly Place[] {
   };
   const { proof, plan } = folded;
   const { covers, pockets } = styleOf(plan.spec);
-  const leaves = namedLeaves(folded);
+  // whatever is cut out of a tongue spoils its lock
+  const tongues = new Set(locksOf(folded.program).map(({ tongue }) => tongue));
+  const leaves = namedLeaves(folded).filter(({ panels }) => [...panels].some((panel) => !tongues.has(panel)));
   const [only, another] = leaves;
   // where all lies in one leaf, its two sides are the covers
   if (only && !another) for (const { name, side } of covers) addNew(name, sideOfForm(side, folded), only);
@@ -68,7 +71,8 @@ export function placesOf(folded: Folded): readonly Place[] {
       if (side !== leaf.shownFrom) addNew(`${opposite(leaf.shows)} of the ${leaf.name}`, side, leaf);
     addNew(side, side, { own: all, faces: all, spots: proof.spots });
     for (const { own, faces, spots } of leaves)
-      for (const [panel, seen] of panelsSeen(spots, side)) addNew(panel, side, { own, faces, spots: seen });
+      for (const [panel, seen] of panelsSeen(spots, side))
+        if (!tongues.has(panel)) addNew(panel, side, { own, faces, spots: seen });
   }
   return places;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { shownExtent, shownLength } from '../lengths/length-reply.ts';
 import { knockoutsReply, placesReply } from './knockouts-reply.ts';
+import { locksReply } from './locks-reply.ts';
 
 /** One operation of JSON Patch, to be applied to the spec that was sent. */
 export const changeReply = z
@@ -97,6 +98,9 @@ export const planReply = z
       .meta({ description: 'Where tape or glue goes, in the order in which it is put on.' }),
     tapeLength: shownLength.meta({
       description: 'Tape or glue for one folder: all strips, and a tenth for what is lost.',
+    }),
+    locks: locksReply.optional().meta({
+      description: 'Which tongue goes through which slot; absent where nothing is held so.',
     }),
     contents: z
       .strictObject({

@@ -36,7 +36,8 @@ export const showPlaces = (folded: Folded): z.output<typeof placesReply> =>
 /** What became of a spec's knockouts; nothing where it has none. */
 export function showKnockouts(folded: Folded): { readonly knockouts?: z.output<typeof knockoutsReply> } {
   const { knockouts } = folded;
-  if (!knockouts) return {};
+  // slots of locks are told where the locks are
+  if (!knockouts || knockouts.list.length === 0) return {};
   const { list, paper, findings } = knockouts;
   return {
     knockouts: {

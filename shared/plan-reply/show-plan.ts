@@ -16,6 +16,7 @@ import { cautions } from './cautions.ts';
 import type { changeReply, PlanReply, possibleReply, remedyReply } from './plan-reply.ts';
 import { showGlue } from './show-glue.ts';
 import { showKnockouts, showPlaces } from './show-knockouts.ts';
+import { showLocks } from './show-locks.ts';
 import { showAllowance, showAppearances, showProof } from './show-proof.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -52,6 +53,7 @@ export function showPlan(folded: Folded, { alternatives, fittings }: PlanContext
     dimensions: dimensionsOf(plan),
     scores: { vertical: straightScores(pattern, 'x'), horizontal: straightScores(pattern, 'y') },
     ...showGlue(program),
+    ...showLocks(program),
     ...contentsOf(plan),
     ...(fittings === undefined ? {} : { fits: fittings.map(showFitting) }),
     proof: showProof(folded),

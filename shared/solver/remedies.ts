@@ -38,6 +38,7 @@ export function remediesFor(spec: FolderSpec, misfit: Misfit): readonly Remedy[]
     ...fewer(spec),
     ...adjusting(spec, shortages),
     ...freeing(spec),
+    ...glueInstead(spec),
     ...lessGlue(spec),
     ...bare(spec),
     // paper and machine only matter to a folder that could be folded from some sheet
@@ -149,6 +150,12 @@ const memberAt = (spec: FolderSpec, pointer: string): unknown =>
     .split('/')
     .slice(1)
     .reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], spec);
+
+/** Tabs that are glued take less paper than tongues. */
+const glueInstead = (spec: FolderSpec): Idea[] =>
+  memberAt(spec, '/join') === 'slots'
+    ? [{ message: 'hold the tabs with tape or glue', changes: [remove('/join')] }]
+    : [];
 
 function lessGlue(spec: FolderSpec): Idea[] {
   if ((spec.glue?.width ?? usualGlueWidth) <= narrowTape) return [];

@@ -5,5 +5,5 @@ import { styleOf } from './registry.ts';
 /** The pockets of a plan. */
 export function pocketsOf({ spec, dimensions }: Pick<Plan, 'spec' | 'dimensions'>): readonly PocketPlace[] {
   const style = styleOf(spec);
-  return style.pocketsIn?.(dimensions) ?? style.pockets;
+  return style.pocketsIn?.(dimensions, spec) ?? style.pockets;
 }

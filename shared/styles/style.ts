@@ -110,8 +110,8 @@ export interface Style<Spec> {
   readonly dimensionNames: readonly DimensionName[];
   /** Pockets that share the contents. */
   readonly pockets: readonly PocketPlace[];
-  /** The same pockets by other words, where it depends on the dimensions how they hold what is in them. */
-  pocketsIn?(dimensions: Dimensions): readonly PocketPlace[];
+  /** The same pockets by other words, where it depends on dimensions or spec how they hold what is in them. */
+  pocketsIn?(dimensions: Dimensions, spec: Spec): readonly PocketPlace[];
   /** Pairs of panels that overlap at a seam: there the edge of each is drawn as one. */
   readonly seams: readonly (readonly [string, string])[];
   /** The panel square to which the finished piece is seen and measured. */

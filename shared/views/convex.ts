@@ -1,3 +1,4 @@
+import { partBeside } from '../geometry/part-beside.ts';
 import type { PagePoint } from './picture.ts';
 
 /** A convex polygon on the page, either way round. */
@@ -51,18 +52,6 @@ export function reachIn(polygon: Convex, from: PagePoint, direction: PagePoint):
   return Math.min(ahead, -back);
 }
 
-/** The part of a polygon on one side of the line from `p` to `q`: `side` 1 is its right as seen, -1 its left. */
-function clip(polygon: Convex, p: PagePoint, q: PagePoint, side: 1 | -1): Convex {
-  const depth = ({ x, y }: PagePoint) => side * ((q.x - p.x) * (y - p.y) - (q.y - p.y) * (x - p.x));
-  return edgesOf(polygon).flatMap(([a, b]) => {
-    const [here, there] = [depth(a), depth(b)];
-    const kept = here >= 0 ? [a] : [];
-    if (here * there >= 0) return kept;
-    const share = here / (here - there);
-    return [...kept, { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) }];
-  });
-}
-
 /** Pieces smaller than this, in square millimetres, are left by rounding. */
 const crumb = 1e-3;
 
@@ -75,9 +64,9 @@ export function without(polygon: Convex, over: Convex): readonly Convex[] {
   const pieces: Convex[] = [];
   let rest = polygon;
   for (const [p, q] of edgesOf(over)) {
-    const piece = clip(rest, p, q, outside);
+    const piece = partBeside(rest, p, q, outside);
     if (isPiece(piece)) pieces.push(piece);
-    rest = clip(rest, p, q, inside);
+    rest = partBeside(rest, p, q, inside);
     // nothing of it lies under the other: it stays whole
     if (!isPiece(rest)) return [polygon];
   }
@@ -95,5 +84,5 @@ export function clipToBox(
     { x: right, y: bottom },
     { x: left, y: bottom },
   ];
-  return edgesOf(corners).reduce((rest, [p, q]) => clip(rest, p, q, 1), polygon);
+  return edgesOf(corners).reduce((rest, [p, q]) => partBeside(rest, p, q, 1), polygon);
 }

@@ -1,3 +1,4 @@
+import { locksOf } from '../creases/fold-program.ts';
 import type { AngleOf } from '../folding/angles.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import { boxOf } from '../folding/flat-faces.ts';
@@ -37,7 +38,7 @@ export function posedLook(folded: Folded, angleOf: AngleOf, room: Room, filled =
   const neighbours = facesAcross(pattern);
   const root = pattern.faces.findIndex(({ panel }) => panel === (pose.root ?? face));
   const { motions } = foldRigid(pattern, neighbours, Math.max(0, root), angleOf);
-  const leaves = leavesOf(pattern, neighbours, angleOf);
+  const leaves = leavesOf(pattern, neighbours, angleOf, locksOf(folded.program));
   const out = filled ? contentsIn(folded).filter(({ sticksOut }) => sticksOut) : [];
   const also = out.flatMap(({ cover, corners }) =>
     corners.map((corner) =>

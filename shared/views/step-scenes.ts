@@ -21,6 +21,7 @@ import { regionBadges } from './region-badges.ts';
 import { seamOf } from './seam.ts';
 import { printUps } from './sheet-prints.ts';
 import { slipMarks } from './slip-marks.ts';
+import { slotMarks } from './slot-marks.ts';
 import { posedLook } from './solid-look.ts';
 import { stepSentence } from './step-words.ts';
 import { regionsOf, type Seen, seenOf } from './visible.ts';
@@ -99,6 +100,8 @@ function taskMarks(step: Step, folded: Folded, faces: readonly FlatFace[], look:
       return slipMarks(step, faces, look);
     case 'glue':
       return glueMarks(step, faces, look);
+    case 'lock':
+      return slotMarks(step, faces, look);
     case 'fill':
       return fillMarks(step, folded, faces, look);
     case 'stand':
@@ -115,7 +118,5 @@ function sheetPrint(folded: Folded, seen: readonly Seen[]) {
       area: Math.round(region.pieces.reduce((sum, piece) => sum + Math.abs(signedArea(piece)), 0)),
     }))
     .toSorted((one, other) => other.area - one.area);
-  return largest
-    ? regionBadges([largest.region], namesIn(folded)).filter(({ kind }) => kind === 'arrow')
-    : [];
+  return largest ? regionBadges([largest.region], folded).filter(({ kind }) => kind === 'arrow') : [];
 }

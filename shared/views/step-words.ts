@@ -1,7 +1,8 @@
-import type { FillStep, FoldStep, GlueStep, Step, TuckStep } from '../creases/fold-program.ts';
+import type { FillStep, FoldStep, GlueStep, LockStep, Step, TuckStep } from '../creases/fold-program.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import type { Plan } from '../solver/plan.ts';
 import { styleOf } from '../styles/registry.ts';
+import { countedCards } from './counted-cards.ts';
 import { listed, type PanelNames, sentence, titleOf } from './part-names.ts';
 
 /** What to do in a step, in one or two plain sentences. */
@@ -13,6 +14,8 @@ export function stepSentence(step: Step, plan: Plan, names: PanelNames): string 
       return sentence(tuckWords(step, names));
     case 'glue':
       return [sentence(glueWords(step, plan)), step.keepFree ?? ''].join(' ').trim();
+    case 'lock':
+      return sentence(lockWords(step));
     case 'fill':
       return [sentence(fillWords(step, plan)), styleOf(plan.spec).words.filled ?? ''].join(' ').trim();
     case 'stand':
@@ -39,14 +42,16 @@ function glueWords({ holds, lines, width, inset }: GlueStep, { spec }: Plan): st
   return `glue the ${holds} down: ${line} ${wide} wide, ${inside} inside ${holds.endsWith('s') ? 'their' : 'its'} edges.`;
 }
 
-function fillWords({ pockets, task }: FillStep, { load, spec }: Plan): string {
-  const count = load?.perPocket ?? 1;
-  const alone = count === 1 ? 'card' : 'cards';
-  const covered = count === 1 ? 'card with its envelope' : 'cards with their envelopes';
-  const sets = spec.contents?.envelope === undefined ? alone : covered;
-  if (task !== undefined) return task.replace('{sets}', `${count} ${sets}`);
+const lockWords = ({ holds, locks }: LockStep): string =>
+  locks.length === 1
+    ? `push the tongue of the ${holds} through its slot, one shoulder after the other, and lay it flat.`
+    : `push the tongues of the ${holds} through their slots, one shoulder after the other, and lay them flat.`;
+
+function fillWords({ pockets, task }: FillStep, plan: Plan): string {
+  const cards = countedCards(plan);
+  if (task !== undefined) return task.replace('{sets}', cards);
   const places = pockets.map(
-    (pocket, index) => `${count} ${index === 0 ? `${sets} ` : ''}into the ${pocket}`,
+    (pocket, index) => `${index === 0 ? cards : (plan.load?.perPocket ?? 1)} into the ${pocket}`,
   );
   return `slide ${listed(places)}, through ${pockets.length === 1 ? 'its open end' : 'their open ends'}.`;
 }

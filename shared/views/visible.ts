@@ -9,16 +9,21 @@ export interface Seen {
   readonly pieces: readonly Convex[];
 }
 
+const cutOff = (pieces: readonly Convex[], outlines: readonly Convex[]): readonly Convex[] =>
+  outlines.reduce((left, outline) => left.flatMap((piece) => without(piece, outline)), pieces);
+
 /** Painted faces without those that later ones cover wholly; through one that is cut, others may be seen. */
 export const seenOf = (painted: readonly Painted[]): readonly Seen[] =>
   painted.flatMap((face, index) => {
     const over = painted.slice(index + 1);
-    const covering = [...(face.openings ?? []), ...over.map(({ outline }) => outline)];
-    const pieces = covering.reduce<readonly Convex[]>(
-      (left, outline) => left.flatMap((piece) => without(piece, outline)),
+    const uncovered = cutOff(
       [face.outline],
+      over.map(({ outline }) => outline),
     );
-    return pieces.length === 0 && over.every(({ left }) => !left) ? [] : [{ face, pieces }];
+    // boxes around its own openings do not cover a face
+    return uncovered.length === 0 && over.every(({ left }) => !left)
+      ? []
+      : [{ face, pieces: cutOff(uncovered, face.openings ?? []) }];
   });
 
 /** What can be seen of one panel, one paper side and one direction of the print. */

@@ -96,6 +96,26 @@ export const mirroredPerforation = {
   },
 } as const satisfies Example;
 
+export const lockedPockets = {
+  name: 'locked-pockets',
+  summary: 'Shop: a pocket folder without glue, its pockets locked by tongues in slots',
+  body: {
+    style: 'pocket-folder',
+    join: 'slots',
+    contents: { item: { size: 'iso-a6' }, perPocket: 3 },
+  },
+} as const satisfies Example;
+
+export const glueShown = {
+  name: 'glue-shown',
+  summary: 'Craft evening: where the tape of a pocket folder goes, for a pen on the face that lies up',
+  body: {
+    style: 'pocket-folder',
+    contents: { item: { size: 'iso-a6' }, perPocket: 3 },
+    convention: { layers: { guide: { faces: 'up' }, guideKeepOut: { colour: '#000000' } } },
+  },
+} as const satisfies Example;
+
 export const sheetTooSmall = {
   name: 'sheet-too-small',
   summary:

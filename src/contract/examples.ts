@@ -3,7 +3,9 @@ import type { Examples } from './example.ts';
 import {
   bareInches,
   contentsOnly,
+  glueShown,
   knownByHeart,
+  lockedPockets,
   mirroredPerforation,
   ownStock,
   sheetTooSmall,
@@ -25,6 +27,7 @@ export const examples: Examples = {
     { ...bareInches, ...unseen },
     { ...ownStock, ...unseen },
     { ...mirroredPerforation, ...unseen },
+    { ...lockedPockets, ...excerpt },
     sheetTooSmall,
   ],
   drawFolder: [
@@ -41,6 +44,8 @@ export const examples: Examples = {
     { ...contentsOnly, ...unseen },
     { ...ownStock, ...unseen },
     { ...mirroredPerforation, ...unseen },
+    { ...lockedPockets, ...unseen },
+    { ...glueShown, ...unseen },
     sheetTooSmall,
   ],
   foldFolder: [{ ...knownByHeart, ...excerpt }, { ...ownStock, ...unseen }, sheetTooSmall],

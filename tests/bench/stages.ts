@@ -47,9 +47,9 @@ function pipeline(body: object) {
   const program = style.program(plan.spec, plan.dimensions, plan.arrangement.sheet.paper.caliper);
   const pattern = unfold(program);
   const unfolded = now();
-  prove(pattern, program, promisedBy(plan));
+  const proof = prove(pattern, program, promisedBy(plan));
   const proved = now();
-  const drawing = drawFolder({ plan, pattern });
+  const drawing = drawFolder({ plan, program, pattern, proof });
   const drawn = now();
   const figure = applyConvention(drawing, spec.convention);
   const styled = now();

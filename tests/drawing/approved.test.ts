@@ -75,6 +75,12 @@ const scenarios: Readonly<Record<string, object>> = {
       },
     },
   },
+  'guide-of-all-that-is-glued': {
+    contents: museumCards,
+    stock: chartPaper,
+    prefer: 'least-paper',
+    convention: { layers: { guide: {} } },
+  },
 };
 
 describe('approved drawings', () => {

@@ -50,6 +50,11 @@ describe('drawings of generated specs', () => {
       inset: seen((sample) => (chosen(sample)?.score?.inset ?? 0) > 0),
       filledCut: seen((sample) => chosen(sample)?.layers?.cut?.paint === 'fill'),
       layerOff: seen((sample) => Object.values(chosen(sample)?.layers ?? {}).some((layer) => layer?.off)),
+      guided: seen(({ drawn }) => drawn.svg.includes('id="guide-glue-')),
+      guidedInPart: seen((sample) => {
+        const layers = chosen(sample)?.layers;
+        return layers?.guide === undefined && layers?.guideKeepOut;
+      }),
       points72: seen((sample) => chosen(sample)?.userUnit === '1/72 in'),
       pixels: seen((sample) => chosen(sample)?.userUnit === '1/96 in' && chosen(sample)?.rootUnit === 'px'),
       cutter: seen(({ drawn }) => drawn.plan.spec.cutter),

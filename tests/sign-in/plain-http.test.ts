@@ -1,7 +1,7 @@
 import { chromium } from 'playwright-core';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { commandLine } from '../../src/members/audit.ts';
-import { chromiumPath, isLeftOut, servePage, whyLeftOut } from '../page/browser.ts';
+import { chromiumPath, isLeftOut, servePage, whyLeftOut } from '../page/serve-page.ts';
 
 /** A name that is not this machine's own: there browsers tell less of where a form came from. */
 const host = 'folders.example';

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { proofOf } from '../../shared/folding/proof-of.ts';
+import { folderSpec } from '../../shared/spec/folder-spec.ts';
 import type { ViewName } from '../../shared/views/view-name.ts';
 import { pictureOf } from '../../shared/views/views.ts';
 import { svgOfFolder } from '../../src/folders/svg-of-folder.ts';
@@ -9,24 +10,35 @@ import { solved } from '../support/solved.ts';
 import { styleCases } from '../support/styles/index.ts';
 
 /*
- * A drawing and two pictures of every style that somebody has looked at and found good. After a wanted change, run this
+ * A drawing and two pictures of every style, and of its variant with slots, that somebody has looked at and found good. After a wanted change, run this
  * with HEMFOLD_APPROVE=1, look at every file that changed, and only then commit it.
  */
 const approving = process.env.HEMFOLD_APPROVE === '1' && process.env.CI === undefined;
 const folder = new URL('../approved/styles/', import.meta.url);
 
-const files = styleCases.flatMap(({ style, example }) => {
+const filesOf = (name: string, example: object, views: readonly ViewName[]) => {
   const picture = (view: ViewName) => () => {
     const shown = pictureOf(proofOf(solved(example)), view);
-    if (!shown) throw new Error(`${style} has no ${view}`);
+    if (!shown) throw new Error(`${name} has no ${view}`);
     return writePicture(shown);
   };
   return [
-    [`${style}.svg`, () => svgOfFolder(solved.spec(example))] as const,
-    [`${style}.half-open.svg`, picture('half-open')] as const,
-    [`${style}.closed.svg`, picture('closed')] as const,
+    [`${name}.svg`, () => svgOfFolder(solved.spec(example))] as const,
+    ...views.map((view) => [`${name}.${view}.svg`, picture(view)] as const),
   ];
-});
+};
+
+/** Styles that leave the choice of how tabs are held, with slots. */
+const slotted = styleCases.filter(
+  ({ example }) => folderSpec.safeParse({ ...example, join: 'slots' }).success,
+);
+
+const files = [
+  ...styleCases.flatMap(({ style, example }) => filesOf(style, example, ['half-open', 'closed'])),
+  ...slotted.flatMap(({ style, example }) =>
+    filesOf(`${style}.slots`, { ...example, join: 'slots' }, ['closed', 'steps']),
+  ),
+];
 
 test.each(files)('%s', (name, draw) => {
   const text = draw();

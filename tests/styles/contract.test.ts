@@ -4,6 +4,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { movesPaper } from '../../shared/creases/fold-program.ts';
 import { unfold } from '../../shared/creases/unfold.ts';
+import { applyConvention } from '../../shared/drawing/apply-convention.ts';
+import { drawFolder } from '../../shared/drawing/draw-folder.ts';
 import { foldDocument } from '../../shared/fold-format/fold-document.ts';
 import { toFold } from '../../shared/fold-format/to-fold.ts';
 import { type Folded, promisedBy, proofOf } from '../../shared/folding/proof-of.ts';
@@ -25,10 +27,12 @@ import type { ViewName } from '../../shared/views/view-name.ts';
 import { pictureOf } from '../../shared/views/views.ts';
 import { svgOfFolder } from '../../src/folders/svg-of-folder.ts';
 import { writePicture } from '../../src/svg/write-picture.ts';
-import { readSvg } from '../support/read-svg.ts';
+import { writeSvg } from '../../src/svg/write-svg.ts';
+import { everyGroup, piecesOf, readSvg } from '../support/read-svg.ts';
 import { styleCases } from '../support/styles/index.ts';
 import { collidingGroups, outsideOf } from '../views/extents.ts';
 import { drawingFaults, overlapping } from './drawn-blank.ts';
+import { guideFaults } from './drawn-guide.ts';
 import { flatByRabbitEar } from './flat-by-rabbit-ear.ts';
 
 /*
@@ -197,6 +201,18 @@ describe.each(styleCases)('$style', ({ style, example, specs, blankByHand }) => 
   test('every drawing keeps the rules of drawings', () => {
     for (const folded of everyFolded)
       expect(drawingFaults(folded, readSvg(svgOfFolder(folded.plan.spec)))).toEqual([]);
+  });
+
+  test('its guide shows where it is glued and nothing else, clear of edges and scores', () => {
+    for (const { plan } of everyFolded) {
+      const convention = { outline: 'always', layers: { guide: {} } } as const;
+      const folded = proofOf({ ...plan, spec: { ...plan.spec, convention } });
+      const drawing = { ...drawFolder(folded), turned: false };
+      const read = readSvg(writeSvg(applyConvention(drawing, convention)));
+      expect(guideFaults(folded, read), JSON.stringify(plan.spec)).toEqual([]);
+      const every = everyGroup(read.groups).flatMap((group) => piecesOf(group.paths));
+      expect(overlapping(every)).toEqual([]);
+    }
   });
 
   test('every view and step has its picture, within its page', () => {

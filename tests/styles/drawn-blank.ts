@@ -1,4 +1,5 @@
 import { isCrease } from '../../shared/creases/crease-pattern.ts';
+import { locksOf } from '../../shared/creases/fold-program.ts';
 import type { Folded } from '../../shared/folding/proof-of.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
 import type { At, Piece, ReadGroup, ReadSvg } from '../support/read-svg.ts';
@@ -113,7 +114,15 @@ export function drawingFaults(folded: Folded, read: ReadSvg): readonly string[] 
     Math.abs(cutAway - expected) < 0.5 + 0.002 * (inMm(width) + inMm(height)),
     `cuts enclose ${cutAway} mm² instead of ${expected}`,
   );
-  const every = [...scores, ...cuts];
+  const slots = locksOf(folded.program).map(
+    ({ slot }) => inMm(slot.right - slot.left) * inMm(slot.bottom - slot.top),
+  );
+  const [knockedOut, slotted] = [sum(closedAreas(read, 'knockout')), sum(slots)];
+  fault(
+    Math.abs(knockedOut - slotted) < 0.1 * slots.length + 1e-6,
+    `knockouts enclose ${knockedOut} mm² instead of the slots' ${slotted}`,
+  );
+  const every = [...scores, ...cuts, ...piecesIn(read, 'knockout')];
   for (const pair of overlapping(every)) faults.push(`lines lie on each other: ${pair}`);
   fault(
     every.every((piece) => lengthOf(piece) > 0),

@@ -14,6 +14,8 @@ const folded = mustDraw(base);
 const mitred = mustDraw({ ...base, corners: 'mitred' });
 const perforated = mustDraw({ ...base, convention: { score: { as: 'perforation' } } });
 
+const guided = mustDraw({ ...base, convention: { layers: { guide: {} } } });
+
 const brokenBy = (drawn: Drawn, change: (svg: string) => string): readonly string[] => {
   const svg = change(drawn.svg);
   expect(svg, 'the change must change something').not.toBe(drawn.svg);
@@ -26,7 +28,7 @@ const added = (id: string, data: string) =>
   instead(/(<title>Score, valley<\/title>)/u, `$1<path id="${id}" d="${data}"/>`);
 
 describe('each rule of the drawing', () => {
-  it.each([folded, mitred, perforated])('holds for a right drawing', (drawn) => {
+  it.each([folded, mitred, perforated, guided])('holds for a right drawing', (drawn) => {
     expect(drawingRules.flatMap((rule) => rule.broken(drawn) ?? [])).toEqual([]);
   });
 
@@ -80,6 +82,24 @@ describe('each rule of the drawing', () => {
     ['another colour', folded, instead(/#009e73/iu, '#009e74'), /^every layer is there/u],
     ['another line type', folded, instead('stroke-dasharray="3 0.75"', ''), /^every layer is there/u],
     ['a layer left out', folded, instead(/<g id="knockout".*?<\/g>/su, ''), /^every layer is there/u],
+    [
+      'a guide that nobody asked for',
+      folded,
+      instead('<g id="cut"', '<g id="guide"><title>Guide</title></g><g id="cut"'),
+      /^the guide is there/u,
+    ],
+    [
+      'a guide that is filled',
+      guided,
+      instead(/(<g id="guide-glue-outside" fill=)"none"/u, '$1"#0072b2"'),
+      /^the guide is there/u,
+    ],
+    [
+      'a guide in the cut’s line',
+      guided,
+      instead(/(<g id="guide-keep-out-outside"[^>]*) stroke-dasharray="[^"]*"/u, '$1'),
+      /^the guide is there/u,
+    ],
     ['layers in another order', folded, (svg) => swapped(svg), /^layers come in the order/u],
     [
       'no words',

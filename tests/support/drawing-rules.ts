@@ -1,4 +1,3 @@
-import type { LineType } from '../../shared/drawing/convention.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
 import { pointsAlong } from './curve-points.ts';
 import { type Drawn, groupNamed, lengthOf, onBlank, sleeveOf } from './drawn.ts';
@@ -11,16 +10,11 @@ import {
   type ScoreLetter,
   stretchesOf,
 } from './expected-lines.ts';
+import { guideKept } from './guide-rule.ts';
 import { overlapsAmong } from './overlaps.ts';
 import { type At, everyGroup, type Piece, pathsIn, piecesOf, type ReadPath } from './read-svg.ts';
-
-/**
- * A rule that every drawing keeps. `broken` says how one does not, in a line; undefined when it does.
- */
-export interface Rule {
-  readonly name: string;
-  broken(drawn: Drawn): string | undefined;
-}
+import type { Rule } from './rule.ts';
+import { strokeFault } from './stroke-fault.ts';
 
 /** Positions parse back to the plan within this, in millimetres; three decimals allow no more than half of it. */
 const EXACT = 0.001;
@@ -283,14 +277,6 @@ function stretchFaults([from, to]: readonly [At, At], left: Set<Piece>, cut: num
   return sum(ends) - 2 * end > cut + tie + slack ? [`room for another cut ${where}`] : [];
 }
 
-/** Element lengths in line widths: dash 12, gap 3, long dash 24 (ISO 128-2, from memory); a dot of 1 can be seen. */
-const elements: Readonly<Record<LineType, readonly number[]>> = {
-  continuous: [],
-  dashed: [12, 3],
-  dotted: [1, 3],
-  'long-dashed dotted': [24, 3, 1, 3],
-};
-
 /** Okabe & Ito's reddish purple, vermilion and bluish green; line types differ too, since colour alone is not enough. */
 const usualLayers = {
   'score-valley': { colour: '#CC79A7', lineType: 'dashed', order: 0 },
@@ -327,8 +313,6 @@ const conventionKept: Rule = {
   name: 'every layer is there in its colour, width, line type and paint, unless it is off',
   broken: (drawn) => {
     const { read } = drawn;
-    const off = (value: number, wanted: number): boolean =>
-      Math.abs(value - wanted) > 0.0006 * read.scale + 1e-6 * wanted;
     for (const id of Object.keys(usualLayers) as (keyof typeof usualLayers)[]) {
       const layer = layerOf(drawn, id);
       const group = groupNamed(read, id);
@@ -340,15 +324,8 @@ const conventionKept: Rule = {
       if (painted?.toLowerCase() !== layer.colour.toLowerCase() || bare !== 'none')
         return `${id} is filled ${fill} and stroked ${stroke}`;
       if (layer.filled) continue;
-      if (off(Number(width) * read.scale, layer.width)) return `${id} has a stroke of ${width}`;
-      const lengths = dashes?.split(' ').map(Number) ?? [];
-      const wanted = elements[layer.lineType];
-      const same = lengths.length === wanted.length;
-      if (
-        !same ||
-        lengths.some((length, index) => off(length * read.scale, (wanted[index] ?? 0) * layer.width))
-      )
-        return `${id} is dashed ${dashes}`;
+      const unlike = strokeFault(read.scale, { width, dashes }, layer);
+      if (unlike) return `${id} ${unlike}`;
     }
     return undefined;
   },
@@ -365,6 +342,7 @@ const inOrder: Rule = {
     };
     const outer = [
       ['score', plan.spec.convention?.layers?.score?.order ?? 0],
+      ['guide', plan.spec.convention?.layers?.guide?.order ?? 5],
       ['knockout', layerOf(drawn, 'knockout').order],
       ['cut', layerOf(drawn, 'cut').order],
     ] as const;
@@ -424,6 +402,7 @@ export const drawingRules: readonly Rule[] = [
   lettersApart,
   perforations,
   conventionKept,
+  guideKept,
   inOrder,
   saysWhat,
 ];

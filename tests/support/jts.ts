@@ -2,6 +2,7 @@ import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
 import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
+import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import IsValidOp from 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js';
 import type { Shape } from '../../shared/geometry/contour.ts';
@@ -39,6 +40,9 @@ export const jtsFigure = ([outer, ...counters]: Shape, per = 200): JtsFigure =>
 export const jtsUnion = (a: JtsFigure, b: JtsFigure): JtsFigure => OverlayOp.union(a, b);
 export const jtsIntersection = (a: JtsFigure, b: JtsFigure): JtsFigure => OverlayOp.intersection(a, b);
 export const jtsDifference = (a: JtsFigure, b: JtsFigure): JtsFigure => OverlayOp.difference(a, b);
+
+/** The least distance between two figures, in millimetres. */
+export const jtsDistance = (a: JtsFigure, b: JtsFigure): number => DistanceOp.distance(a, b);
 
 /** A figure grown by millimetres; arcs of 64 sides a quarter, so that their area is within 1e-4 of the true one. */
 export function jtsGrown(figure: JtsFigure, distance: number, join: 'round' | 'mitred'): JtsFigure {

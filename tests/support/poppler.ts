@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { describe } from 'vitest';
+import { describe, test } from 'vitest';
 import { toolsRequired } from './dtd.ts';
 
 /** Poppler's tools read PDF by another author's hand. */
@@ -13,6 +13,7 @@ const hasPoppler = (() => {
 })();
 
 export const describeWithPoppler = describe.skipIf(!hasPoppler && !toolsRequired);
+export const testWithPoppler = test.skipIf(!hasPoppler && !toolsRequired);
 
 /** What one of its tools prints. */
 export const poppler = (command: string, ...words: string[]): string =>

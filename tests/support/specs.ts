@@ -46,6 +46,9 @@ const layer = (paint: readonly string[]): fc.Arbitrary<UnspeltObject> =>
 const open = layer(['stroke']);
 const closed = layer(['stroke', 'fill']);
 
+const seldom = <T>(arb: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.oneof({ weight: 4, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: arb });
+
 export const conventions: fc.Arbitrary<UnspeltObject> = fc.record({
   layers: maybe(
     fc.record({
@@ -54,6 +57,10 @@ export const conventions: fc.Arbitrary<UnspeltObject> = fc.record({
       scoreMountain: maybe(open),
       knockout: maybe(closed),
       cut: maybe(closed),
+      guide: seldom(open),
+      guideGlue: seldom(open),
+      guideBare: seldom(open),
+      guideKeepOut: seldom(open),
     }),
   ),
   rootUnit: maybe(fc.constantFrom('mm', 'in', 'px')),

@@ -92,6 +92,78 @@ describe('a pocket folder for two cards of 2 mm in each pocket', () => {
   });
 });
 
+/** Slots of a plan in millimetres: left, top, right, bottom. */
+const slotsOf = (plan: Plan) =>
+  showPlan(proofOf(plan), { alternatives: [], fittings: undefined }).locks?.map(({ slot, neck }) => ({
+    slot: [slot.left, slot.top, slot.right, slot.bottom].map(({ mm }) => mm),
+    neck: neck.mm,
+  }));
+
+describe('the same pocket folder, locked with tongues and slots', () => {
+  // the slot is 1 mm wide (or three times the paper), 6 mm inside the cover's edge; beyond it a neck of 2 and a tongue of 8
+  const tab = 6 + 0.5 + 2 + 8;
+  const width = 100 + 4 + 3 + tab - 9.9 / 2 + 1;
+  const plan = () =>
+    expectFound(
+      { ...usual, style: 'pocket-folder', join: 'slots', contents: cards(2, '2 mm'), prefer: 'least-paper' },
+      {
+        tab,
+        spine: 9.9,
+        // the card, its stack and play; at the spine the pocket ends where its tab reaches to 1 mm from the spine's middle
+        'panel.width': width,
+        'panel.height': 158,
+        pocket: 79,
+        blank: [2 * width + 9.9 + 2 * tab, 158 + 79],
+      },
+    );
+
+  test('has four slots as long as its tongues but 2 mm at each shoulder, which is 40 mm', () => {
+    // half of the pocket below the fold is half of it above
+    const [top, bottom] = [158 - 39.5 - 18, 158 - 39.5 + 18];
+    const inset = tab - 9.9 / 2 + 1;
+    const [spineLeft, spineRight] = [tab + width, tab + width + 9.9];
+    expect(slotsOf(plan())).toEqual(
+      [tab + 6.5, spineLeft - inset - 6.5, spineRight + inset + 6.5, spineRight + width - 6.5].map(
+        (middle) => ({
+          slot: [middle - 0.5, top, middle + 0.5, bottom].map((value) => expect.closeTo(value, 5)),
+          // twice the paper, and 0.5 mm at least, narrower than the slot
+          neck: expect.closeTo(36 - 0.6, 5),
+        }),
+      ),
+    );
+  });
+
+  test('holds what the glued one holds', () => {
+    const { proof } = proofOf(plan());
+    for (const pocket of proof.pockets) expect(inMm(pocket.width)).toBeCloseTo(107, 5);
+    expect(proof.checks.map(({ name }) => name)).toContain('locks');
+  });
+});
+
+test('a tuck box of paper 0.4 mm thick, locked: slots three times as wide as the paper', () => {
+  const plan = expectFound(
+    {
+      ...unglued,
+      stock: { ...usual.stock, caliper: '0.4 mm' },
+      style: 'tuck-box',
+      join: 'slots',
+      dimensions: { panel: { width: '60 mm', height: '90 mm' }, depth: '20 mm' },
+    },
+    { tab: 6 + 0.6 + 2 + 8, 'panel.height': 90, blank: [16.6 + 2 * 60 + 2 * 20, 90 + 2 * 19.6 + 2 * 14] },
+  );
+  // 90 mm less 0.4 for the paper, 1 and 4 mm of taper at each end leave 79.2: one tongue of 40, in its middle
+  const middle = 19.6 + 14 + 45;
+  const end = 16.6 + 2 * 60 + 2 * 20;
+  expect(slotsOf(plan)).toEqual([
+    {
+      slot: [end - 6.6 - 0.6, middle - 18, end - 6.6 + 0.6, middle + 18].map((value) =>
+        expect.closeTo(value, 5),
+      ),
+      neck: expect.closeTo(36 - 0.8, 5),
+    },
+  ]);
+});
+
 test('a slip sleeve: inside width w + S + e with e = 3 mm, a notch of 10 to 13 mm radius', () => {
   expectFound(
     { ...usual, style: 'slip-sleeve', contents: cards(3, '2 mm') },

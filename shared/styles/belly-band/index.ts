@@ -7,15 +7,15 @@ import { pockets, pocketsIn, program } from './program.ts';
 import { bellyBandSpec } from './spec.ts';
 
 /*
- * A strip around a stack: end, side, front, side, end, its two ends glued over each other at the back. Around a thin stack
- * each side is one fold.
+ * A strip around a stack: end, side, front, side, end, its two ends glued or locked over each other at the back. Around
+ * a thin stack each side is one fold.
  */
 
 /** A band around a stack of cards. */
 export const bellyBand = withSpec(bellyBandSpec, {
   name: 'belly-band',
   title: 'Belly band',
-  summary: 'A strip that goes round a stack of cards and holds it together, glued at the back.',
+  summary: 'A strip that goes round a stack of cards and holds it together, glued or locked at the back.',
   words: {
     piece: 'band',
     flat: 'flattened band',

@@ -4,6 +4,7 @@ import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.t
 import { givenBounds, givenIn } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { at } from '../common/dimension.ts';
+import { leastLockedTab, leastTongued } from '../common/lock.ts';
 import { gluedDepth, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Situation } from '../style.ts';
@@ -23,6 +24,9 @@ const practice = Object.freeze({
   height: mm(40),
 });
 
+/** The tongues of a band stay this far within its edges, so that their slots keep their web. */
+export const besideTongue = mm(3);
+
 /** Whether the sides have one fold: two scores nearer to each other than that are hard to make. */
 export const isThin = (spec: BellyBandSpec, { demand, caliper }: Situation): boolean =>
   demand !== undefined &&
@@ -41,7 +45,7 @@ export const boundsOf = (spec: BellyBandSpec, situation: Situation): Bound[] => 
 ];
 
 function formBounds(spec: BellyBandSpec, situation: Situation): Bound[] {
-  const { glueWidth, caliper } = situation;
+  const { caliper } = situation;
   return [
     ...(isThin(spec, situation)
       ? [
@@ -57,14 +61,7 @@ function formBounds(spec: BellyBandSpec, situation: Situation): Bound[] {
             'two scores closer than that are hard to make in this paper',
           ),
         ]),
-    atLeast(
-      'least overlap',
-      'form',
-      { [o]: 1 },
-      gluedDepth(glueWidth),
-      'the ends must hold their glue with 1.5 mm to spare on each side',
-      '/glue/width',
-    ),
+    ...endBounds(spec, situation),
     atMost(
       'overlap within back',
       'form',
@@ -75,6 +72,38 @@ function formBounds(spec: BellyBandSpec, situation: Situation): Bound[] {
     atLeast('least height', 'form', { [H]: 1 }, practice.leastHeight, 'a narrower band tears'),
   ];
 }
+
+/** What the ends must have room for where they lie over each other. */
+const endBounds = ({ join }: BellyBandSpec, { glueWidth, caliper }: Situation): Bound[] =>
+  join === 'slots'
+    ? [
+        atLeast(
+          'least overlap',
+          'form',
+          { [o]: 1 },
+          leastLockedTab(caliper),
+          'a slot lies 6 mm inside the edge of its end, and the tongue reaches beyond it',
+          '/join',
+        ),
+        atLeast(
+          'height for a tongue',
+          'form',
+          { [H]: 1 },
+          leastTongued(caliper) + 2 * besideTongue,
+          'a narrower band has no room for a tongue',
+          '/join',
+        ),
+      ]
+    : [
+        atLeast(
+          'least overlap',
+          'form',
+          { [o]: 1 },
+          gluedDepth(glueWidth),
+          'the ends must hold their glue with 1.5 mm to spare on each side',
+          '/glue/width',
+        ),
+      ];
 
 /**
  * The loop around the contents: twice their width and thickness, what four bends of 90° take of the paper's middle (π

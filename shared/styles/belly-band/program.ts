@@ -1,11 +1,20 @@
-import type { FillStep, FoldProgram, FoldStep, GlueStep, StandStep } from '../../creases/fold-program.ts';
+import type {
+  FillStep,
+  FoldProgram,
+  FoldStep,
+  GlueStep,
+  LockStep,
+  StandStep,
+} from '../../creases/fold-program.ts';
 import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
 import type { PocketPlace } from '../../folding/pocket-place.ts';
 import type { Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, panelOf, programOn, rectangle } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
+import { locksAt, type TonguedEdge, tongueLength, tonguePanels } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { D, H, o, W } from './dimensions.ts';
+import { besideTongue } from './model.ts';
 import type { BellyBandSpec } from './spec.ts';
 
 const place = { name: 'band', panel: 'front', behind: [], mouth: 'top' } as const;
@@ -37,11 +46,12 @@ function stopsOf(d: Dimensions) {
   return { leftEnd, left, right, rightEnd, end: rightEnd + width + overlap - leftEnd };
 }
 
-/** How the strip is folded, glued and slipped over its contents. */
-export function program(spec: BellyBandSpec, d: Dimensions): FoldProgram {
+/** How the strip is folded, glued or locked, and slipped over its contents. */
+export function program(spec: BellyBandSpec, d: Dimensions, caliper: Nm): FoldProgram {
   const height = at(d, H);
   const { leftEnd, left, right, rightEnd, end } = stopsOf(d);
   const boxed = at(d, D) > 0;
+  const tongued = spec.join === 'slots' ? tonguedEnd(height, caliper) : undefined;
   const part = (name: string, from: Nm, to: Nm, label?: string) =>
     panelOf(name, rectangle(from, 0, to, height), label === undefined ? {} : { label, labels: `${label}s` });
   const fold = (name: string, x: Nm, moving: Nm, rest: Partial<FoldStep> = {}) =>
@@ -70,7 +80,8 @@ export function program(spec: BellyBandSpec, d: Dimensions): FoldProgram {
       : [{ kind: 'fill', name: 'contents', pockets: ['band'], task: 'slip the band over {sets}.' }];
   return programOn(
     [
-      part('left end', 0, leftEnd, 'end'),
+      part('left end', tongued?.x ?? 0, leftEnd, 'end'),
+      ...(tongued ? tonguePanels(tongued) : []),
       ...(boxed ? [part('left side', leftEnd, left, 'side')] : []),
       part('front', left, right),
       ...(boxed ? [part('right side', right, rightEnd, 'side')] : []),
@@ -85,7 +96,7 @@ export function program(spec: BellyBandSpec, d: Dimensions): FoldProgram {
             fold('right end', rightEnd, end),
           ]
         : [fold('left end', left, 0, { ajar: 120 }), fold('right end', right, end, { ajar: 150 })]),
-      seam(d, spec.glue?.width ?? usualGlueWidth),
+      tongued ? lockedSeam(d, tongued) : seam(d, spec.glue?.width ?? usualGlueWidth),
       ...opening,
       ...fill,
     ],
@@ -113,5 +124,26 @@ function seam(d: Dimensions, glueWidth: Nm): GlueStep {
     width: glueWidth,
     inset: mouth,
     lines: 1,
+  };
+}
+
+/** The free edge of the left end, where it has tongues. */
+const tonguedEnd = (height: Nm, caliper: Nm): TonguedEdge => ({
+  panel: 'left end',
+  x: tongueLength,
+  from: besideTongue,
+  to: height - besideTongue,
+  out: 'left',
+  caliper,
+});
+
+/** The tongues of the left end through the right one, which is folded over it. */
+function lockedSeam(d: Dimensions, tongued: TonguedEdge): LockStep {
+  const { left, rightEnd } = stopsOf(d);
+  return {
+    kind: 'lock',
+    name: 'lock the seam',
+    holds: 'left end',
+    locks: locksAt(tongued, 'right end', ({ x, y }) => ({ x: x + 2 * (rightEnd - left), y })),
   };
 }

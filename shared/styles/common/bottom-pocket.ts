@@ -1,8 +1,10 @@
 import type { FoldStep, GlueStrip, Panel } from '../../creases/fold-program.ts';
 import { glueKeepOut } from '../../creases/glue-keep-out.ts';
+import type { Lock } from '../../creases/lock.ts';
 import type { PocketPlace } from '../../folding/pocket-place.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, panelOf } from './blank.ts';
+import { leastTongued, locksAt, tabAndTongues, tongueLength, tonguePanels } from './lock.ts';
 
 /** A pocket that is folded up from the bottom edge of a panel. Lengths in nanometres, inside face up. */
 export interface BottomPocket {
@@ -17,6 +19,8 @@ export interface BottomPocket {
   /** Depth of its tabs. */
   readonly tab: Nm;
   readonly glueWidth: Nm;
+  /** Of a pocket whose tabs are locked and not glued: thickness of the sheet. Its tabs’ depth is with their tongues. */
+  readonly locked?: Nm | undefined;
   /** How it ends at each side: with a tab that is folded behind it, or glued to the panel near its edge. */
   readonly ends: Readonly<Record<'left' | 'right', 'tab' | 'glue'>>;
 }
@@ -49,15 +53,37 @@ const tabName = ({ name }: BottomPocket, side: 'left' | 'right', alone: boolean)
   alone ? `${name} tab` : `${side} ${name} tab`;
 
 const sides = ['left', 'right'] as const;
+type Side = (typeof sides)[number];
 
 const tabsOf = (pocket: BottomPocket) => {
   const tabbed = sides.filter((side) => pocket.ends[side] === 'tab');
   return tabbed.map((side) => ({ side, name: tabName(pocket, side, tabbed.length === 1) }));
 };
 
+/** Where a locked tab runs on into its tongues. */
+function tonguedEdge(
+  { left, right, bottom, height, tab, locked = 0 }: BottomPocket,
+  side: Side,
+  panel: string,
+) {
+  const depth = tab - tongueLength;
+  const inset = tabInset + tabTaper;
+  return {
+    panel,
+    x: side === 'left' ? left - depth : right + depth,
+    from: bottom + inset,
+    to: bottom + height - inset,
+    out: side,
+    caliper: locked,
+  };
+}
+
+/** The least height of a pocket whose tabs are locked. */
+export const leastLockedPocket = (caliper: Nm): Nm => leastTongued(caliper) + 2 * (tabInset + tabTaper);
+
 /** The pocket's own panel and its tabs. */
 export function pocketPanels(pocket: BottomPocket): Panel[] {
-  const { name, left, right, bottom, height, tab, ends } = pocket;
+  const { name, left, right, bottom, height, tab, ends, locked } = pocket;
   const inset = (side: 'left' | 'right') => (ends[side] === 'tab' ? [0, 0] : [notch, notch + notchTaper]);
   const [[fromLeft = 0, atMouthLeft = 0], [fromRight = 0, atMouthRight = 0]] = [
     inset('left'),
@@ -75,15 +101,19 @@ export function pocketPanels(pocket: BottomPocket): Panel[] {
       ],
       { label: 'pocket', labels: 'pockets' },
     ),
-    ...tabsOf(pocket).map(({ side, name: own }) => {
-      const [x, away] = side === 'left' ? [left, -tab] : [right, tab];
+    ...tabsOf(pocket).flatMap(({ side, name: own }) => {
+      const depth = locked === undefined ? tab : tab - tongueLength;
+      const [x, away] = side === 'left' ? [left, -depth] : [right, depth];
       const corners = [
         [x, bottom + tabInset],
         [x, end - tabInset],
         [x + away, end - tabInset - tabTaper],
         [x + away, bottom + tabInset + tabTaper],
       ] as const;
-      return panelOf(own, corners, { label: 'tab', labels: 'tabs' });
+      return [
+        panelOf(own, corners, { label: 'tab', labels: 'tabs' }),
+        ...(locked === undefined ? [] : tonguePanels(tonguedEdge(pocket, side, own))),
+      ];
     }),
   ];
 }
@@ -93,6 +123,7 @@ export const tabFolds = (pocket: BottomPocket): FoldStep[] =>
   tabsOf(pocket).map(({ side, name }) => {
     const [x, away] = side === 'left' ? [pocket.left, -pocket.tab] : [pocket.right, pocket.tab];
     const middle = pocket.bottom + pocket.height / 2;
+    const only = pocket.locked === undefined ? [name] : tabAndTongues(tonguedEdge(pocket, side, name));
     return foldAlong(
       name,
       [
@@ -100,7 +131,7 @@ export const tabFolds = (pocket: BottomPocket): FoldStep[] =>
         [x, pocket.bottom + pocket.height],
       ],
       [x + away, middle],
-      { only: [name] },
+      { only },
     );
   });
 
@@ -139,6 +170,15 @@ export function pocketStrips(pocket: BottomPocket): GlueStrip[] {
     });
   return [...tabs, ...glued];
 }
+
+/** The tongues of its tabs and their slots in the panel behind, once it is folded up. */
+export const pocketLocks = (pocket: BottomPocket): Lock[] =>
+  tabsOf(pocket).flatMap(({ side, name }) =>
+    locksAt(tonguedEdge(pocket, side, name), pocket.panel, ({ x, y }) => ({
+      x: 2 * pocket[side] - x,
+      y: 2 * pocket.bottom - y,
+    })),
+  );
 
 /** What the pocket holds its contents between. */
 export const pocketPlace = (pocket: Pick<BottomPocket, 'name' | 'panel' | 'ends'>): PocketPlace => ({

@@ -14,7 +14,7 @@ import { gateWalletSpec } from './spec.ts';
 export const gateWallet = withSpec(gateWalletSpec, {
   name: 'gate-wallet',
   title: 'Gate wallet',
-  summary: 'A middle with a glued pocket, and two doors that meet over it or lie over each other.',
+  summary: 'A middle with a pocket, and two doors that meet over it or lie over each other.',
   words: {
     piece: 'wallet',
     flat: 'open wallet',
@@ -23,7 +23,7 @@ export const gateWallet = withSpec(gateWalletSpec, {
     ajar: { heading: 'doors half open', description: 'The wallet stands with its doors half open' },
     filled: 'Then close the doors, the left one first.',
     sizedBy: 'the width and height of a panel',
-    thickest: { where: 'where the tabs are glued' },
+    thickest: { where: 'where the tabs lie' },
   },
   dimensionNames,
   pockets,

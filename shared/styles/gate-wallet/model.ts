@@ -3,8 +3,8 @@ import { inch, mm } from '../../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.ts';
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
-import { leastTab, pocketPractice } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { pocketBounds } from '../common/pocket-bounds.ts';
 import { commonPractice, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Dimensions, Situation } from '../style.ts';
@@ -46,6 +46,7 @@ function formBounds(spec: GateWalletSpec, { glueWidth, caliper }: Situation): Bo
   const clear = commonPractice.edgeToScore;
   return [
     ...doorBounds(spec, caliper),
+    ...pocketBounds(spec.join, { tab: b, pocket: p }, { glueWidth, caliper }),
     ...([D, D2] as const).map((door) =>
       atMost(
         `${door === D ? 'left' : 'right'} door within panel`,
@@ -69,22 +70,7 @@ function formBounds(spec: GateWalletSpec, { glueWidth, caliper }: Situation): Bo
         'a tab takes no more width than the hinge and the door above it',
       ),
     ),
-    atLeast(
-      'least tab',
-      'form',
-      { [b]: 1 },
-      leastTab(glueWidth),
-      'a tab must hold its glue, clear of its edge and its score',
-      '/glue/width',
-    ),
     atMost('tabs within pocket', 'form', { [b]: 2, [W]: -1 }, -clear, 'the tabs must not reach each other'),
-    atLeast(
-      'least pocket',
-      'form',
-      { [p]: 1 },
-      pocketPractice.least,
-      'a lower pocket has no room for its glue',
-    ),
     atMost(
       'pocket within panel',
       'form',
@@ -208,7 +194,7 @@ export function unknownsOf(spec: GateWalletSpec, situation: Situation): Unknown[
     ),
     about(D2, (known) => at(known, W) + more - at(known, D), 'both doors together cover the middle'),
     about(p, (known) => practice.pocketShare * at(known, H), 'that share of the height holds well'),
-    prefer === 'least-paper'
+    prefer === 'least-paper' || spec.join === 'slots'
       ? leastOf(b, 'a deeper tab would only take paper')
       : about(b, practice.tab, 'makers like 15 mm'),
   ];

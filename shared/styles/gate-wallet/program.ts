@@ -1,8 +1,10 @@
-import type { FillStep, FoldProgram } from '../../creases/fold-program.ts';
+import type { FillStep, FoldProgram, GlueStep, LockStep } from '../../creases/fold-program.ts';
 import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
+import type { Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, panelOf, programOn, rectangle } from '../common/blank.ts';
 import {
   type BottomPocket,
+  pocketLocks,
   pocketPanels,
   pocketPlace,
   pocketStrips,
@@ -18,8 +20,8 @@ const place = { name: 'pocket', panel: 'middle', ends: { left: 'tab', right: 'ta
 /** The pocket stands open at its top, on the middle. */
 export const pockets = [pocketPlace(place)];
 
-/** How the blank is folded, glued and filled. */
-export function program(spec: GateWalletSpec, d: Dimensions): FoldProgram {
+/** How the blank is folded, glued or locked, and filled. */
+export function program(spec: GateWalletSpec, d: Dimensions, caliper: Nm): FoldProgram {
   const [height, pocketHeight] = [at(d, H), at(d, p)];
   const glueWidth = spec.glue?.width ?? usualGlueWidth;
   const leftHinge = at(d, D);
@@ -35,6 +37,7 @@ export function program(spec: GateWalletSpec, d: Dimensions): FoldProgram {
     height: pocketHeight,
     tab: at(d, b),
     glueWidth,
+    locked: spec.join === 'slots' ? caliper : undefined,
   };
   const panel = (name: string, from: number, to: number, label?: string) =>
     panelOf(name, rectangle(from, 0, to, height), label === undefined ? {} : { label });
@@ -69,16 +72,7 @@ export function program(spec: GateWalletSpec, d: Dimensions): FoldProgram {
         ],
         [(left + right) / 2, height + pocketHeight],
       ),
-      {
-        kind: 'glue',
-        name: 'glue at the pocket',
-        holds: 'pocket',
-        strips: pocketStrips(pocket),
-        width: glueWidth,
-        inset: glueKeepOut.edge,
-        lines: 1,
-        keepFree: 'Keep it on the tabs, or the pocket is shut.',
-      },
+      heldStep(pocket),
       hinge('left hinge at the middle', left, 0, 60),
       hinge('left hinge at its door', leftHinge, 0, 45),
       hinge('right hinge at the middle', right, end, 40),
@@ -87,3 +81,17 @@ export function program(spec: GateWalletSpec, d: Dimensions): FoldProgram {
     ],
   );
 }
+
+const heldStep = (pocket: BottomPocket): GlueStep | LockStep =>
+  pocket.locked === undefined
+    ? {
+        kind: 'glue',
+        name: 'glue at the pocket',
+        holds: 'pocket',
+        strips: pocketStrips(pocket),
+        width: pocket.glueWidth,
+        inset: glueKeepOut.edge,
+        lines: 1,
+        keepFree: 'Keep it on the tabs, or the pocket is shut.',
+      }
+    : { kind: 'lock', name: 'lock the pocket', holds: 'pocket tabs', locks: pocketLocks(pocket) };

@@ -2,12 +2,14 @@ import { z } from 'zod';
 import { withUnits } from '../../lengths/length-schema.ts';
 import { commonShape, measureOfSizes } from '../../spec/common.ts';
 import { dimension, dimensionsText } from '../common/dimension.ts';
+import { join } from '../common/lock.ts';
 
 /** The spec of a gate wallet. */
 export const gateWalletSpec = withUnits(
   {
     style: z.literal('gate-wallet').meta({ description: 'The way of folding, as GET /v1/styles lists it.' }),
     ...commonShape,
+    join,
     dimensions: z
       .strictObject({
         panel: z
@@ -22,7 +24,7 @@ export const gateWalletSpec = withUnits(
         leftDoor: dimension('Width of the left door.'),
         rightDoor: dimension('Width of the right door.'),
         pocket: dimension('Height of the pocket, from the bottom fold to its mouth.'),
-        tab: dimension('Depth of the glued tabs at the pocket’s ends.'),
+        tab: dimension('Depth of the tabs at the pocket’s ends, with their tongues if they have any.'),
       })
       .optional()
       .meta({ description: dimensionsText }),

@@ -2,21 +2,21 @@ import { at } from '../common/dimension.ts';
 import { withSpec } from '../with-spec.ts';
 import { b, dimensionNames, H, p, S, W } from './dimensions.ts';
 import { boundsOf, layers, oddness, unknownsOf } from './model.ts';
-import { pockets, program } from './program.ts';
+import { pockets, pocketsFor, program } from './program.ts';
 import { pocketFolderSpec } from './spec.ts';
 
 /*
- * Two covers with a spine between them, and on each a pocket that is folded up from the bottom edge and glued: at its
- * outer end by a tapered tab, at the spine by a strip beside a notch. Columns, left to right: tab, panel, spine, panel,
- * tab. Rows, top to bottom: panel, pocket.
+ * Two covers with a spine between them, and on each a pocket that is folded up from the bottom edge. Glued, it is held at
+ * its outer end by a tapered tab, at the spine by a strip beside a notch; locked, at both ends by tabs whose tongues go
+ * through the cover. Columns, left to right: tab, panel, spine, panel, tab. Rows, top to bottom: panel, pocket.
  */
 
-/** A folder with a spine and two glued pockets. */
+/** A folder with a spine and two pockets. */
 export const pocketFolder = withSpec(pocketFolderSpec, {
   name: 'pocket-folder',
   title: 'Pocket folder',
   summary:
-    'Two covers with a spine between them, and on each a pocket that is folded up from the bottom and glued.',
+    'Two covers with a spine between them, and on each a pocket that is folded up from the bottom, glued or locked.',
   words: {
     piece: 'folder',
     flat: 'open folder',
@@ -29,10 +29,11 @@ export const pocketFolder = withSpec(pocketFolderSpec, {
     },
     filled: 'Then close the folder.',
     sizedBy: 'the width and height of a panel',
-    thickest: { where: 'where the tabs are glued' },
+    thickest: { where: 'where the tabs lie' },
   },
   dimensionNames,
   pockets,
+  pocketsIn: (_, spec) => pocketsFor(spec),
   seams: [],
   face: 'front',
   covers: [
@@ -44,7 +45,7 @@ export const pocketFolder = withSpec(pocketFolderSpec, {
   depth: S,
   saysHowLarge: ({ dimensions }) =>
     dimensions?.panel?.width !== undefined && dimensions.panel.height !== undefined,
-  model: (spec, situation) => ({ unknowns: unknownsOf(situation), bounds: boundsOf(spec, situation) }),
+  model: (spec, situation) => ({ unknowns: unknownsOf(spec, situation), bounds: boundsOf(spec, situation) }),
   dimensions: (values) => values,
   blank: (d) => ({ width: 2 * at(d, W) + at(d, S) + 2 * at(d, b), height: at(d, H) + at(d, p) }),
   closed: (d) => ({ width: at(d, W), height: at(d, H), depth: at(d, S) }),

@@ -1,10 +1,11 @@
 import { spineFor } from '../../contents/stack.ts';
-import { inch, mm } from '../../lengths/nanometres.ts';
+import { inch, mm, type Nm } from '../../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.ts';
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
-import { gluedEnd, leastTab, pocketPractice } from '../common/bottom-pocket.ts';
+import { gluedEnd, pocketPractice } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { pocketBounds } from '../common/pocket-bounds.ts';
 import { commonPractice, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Dimensions, Situation } from '../style.ts';
@@ -27,6 +28,8 @@ const practice = Object.freeze({
   leastPocketShare: 0.3,
   /** The pocket's mouth stays this far below the cover's top. */
   belowTop: mm(10),
+  /** The tips of the two tabs below the spine stay as far from its middle. */
+  besideTabs: mm(1),
 });
 
 const shareFor = (height: number): number =>
@@ -39,35 +42,61 @@ export const boundsOf = (spec: PocketFolderSpec, situation: Situation): Bound[] 
     height: { terms: { [H]: 1, [p]: 1 } },
   }),
   ...givenBounds(spec, dimensionNames),
-  ...fitBounds(situation),
+  ...fitBounds(spec, situation),
   ...formBounds(situation),
+  ...pocketBounds(spec.join, { tab: b, pocket: p }, situation),
+  ...(spec.join === 'slots' ? lockedForm : gluedForm(situation)),
 ];
 
-function formBounds({ glueWidth, caliper }: Situation): Bound[] {
+const gluedForm = ({ glueWidth }: Situation): Bound[] => [
+  atMost(
+    'tab within pocket',
+    'form',
+    { [b]: 1, [W]: -1 },
+    -gluedEnd(glueWidth) - commonPractice.edgeToScore,
+    'a tab must not reach the glue at the pocket’s other end',
+  ),
+];
+
+/** How far a locked pocket ends from the spine: its tab lies below half of the spine, clear of the other pocket's. */
+export const spineInset = (tab: Nm, spine: Nm): Nm =>
+  Math.max(pocketPractice.notch, tab - Math.floor(spine / 2) + practice.besideTabs);
+
+/**
+ * What is left of a panel's width beside a locked pocket's inset at the spine is a length at least. The inset is the larger
+ * of two, and so there are two bounds.
+ */
+const besideInset = (
+  kind: Bound['kind'],
+  name: string,
+  tabs: number,
+  length: Nm,
+  why: string,
+  path: string,
+) => [
+  atLeast(name, kind, { [W]: 1, [b]: -tabs }, length + pocketPractice.notch, why, path),
+  atLeast(
+    `${name} beside the spine`,
+    kind,
+    { [W]: 2, [b]: -2 - 2 * tabs, [S]: 1 },
+    2 * (length + practice.besideTabs) + 1,
+    `${why}, and the tab at the spine lies below half of it`,
+    path,
+  ),
+];
+
+const lockedForm: readonly Bound[] = besideInset(
+  'form',
+  'tabs within pocket',
+  2,
+  commonPractice.edgeToScore,
+  'the tongues of a pocket’s two tabs must not reach each other',
+  '/join',
+);
+
+function formBounds({ caliper }: Situation): Bound[] {
   const empty = spineFor(0, { layers, caliper, ease: 0 });
   return [
-    atLeast(
-      'least tab',
-      'form',
-      { [b]: 1 },
-      leastTab(glueWidth),
-      'a tab must hold its glue, clear of its edge and its score',
-      '/glue/width',
-    ),
-    atMost(
-      'tab within pocket',
-      'form',
-      { [b]: 1, [W]: -1 },
-      -gluedEnd(glueWidth) - commonPractice.edgeToScore,
-      'a tab must not reach the glue at the pocket’s other end',
-    ),
-    atLeast(
-      'least pocket',
-      'form',
-      { [p]: 1 },
-      pocketPractice.least,
-      'a lower pocket has no room for its glue',
-    ),
     atMost(
       'pocket within panel',
       'form',
@@ -92,18 +121,27 @@ function formBounds({ glueWidth, caliper }: Situation): Bound[] {
   ];
 }
 
-function fitBounds({ demand, caliper, spineEase, foldLoss, glueWidth }: Situation): Bound[] {
+function fitBounds(
+  { join }: PocketFolderSpec,
+  { demand, caliper, spineEase, foldLoss, glueWidth }: Situation,
+): Bound[] {
   if (!demand) return [];
   const item = demand.itemName;
+  const inside = demand.width + demand.inPocket + demand.easeAlong + 2 * foldLoss;
+  const around = `the pocket must go round the ${item} and its stack`;
   return [
-    atLeast(
-      'pocket width',
-      'fit',
-      { [W]: 1 },
-      demand.width + demand.inPocket + demand.easeAlong + gluedEnd(glueWidth) + 2 * foldLoss,
-      `the pocket must go round the ${item} and its stack, beside its glue`,
-      '/contents',
-    ),
+    ...(join === 'slots'
+      ? besideInset('fit', 'pocket width', 0, inside, around, '/contents')
+      : [
+          atLeast(
+            'pocket width',
+            'fit',
+            { [W]: 1 },
+            inside + gluedEnd(glueWidth),
+            `${around}, beside its glue`,
+            '/contents',
+          ),
+        ]),
     atLeast(
       'panel height',
       'fit',
@@ -132,7 +170,7 @@ function fitBounds({ demand, caliper, spineEase, foldLoss, glueWidth }: Situatio
 }
 
 /** What the solver looks for, in order, and what each would best be. */
-export function unknownsOf(situation: Situation): Unknown[] {
+export function unknownsOf({ join }: PocketFolderSpec, situation: Situation): Unknown[] {
   const { demand, prefer } = situation;
   const room = roomOf(situation);
   const taken = 'that is what the contents take';
@@ -140,7 +178,7 @@ export function unknownsOf(situation: Situation): Unknown[] {
     about(name, value, 'that uses the sheet', 'down');
   return [
     demand ? leastOf(S, taken) : about(S, practice.spine, 'makers like 1/4 in'),
-    prefer === 'least-paper'
+    prefer === 'least-paper' || join === 'slots'
       ? leastOf(b, 'a deeper tab would only take paper')
       : about(b, practice.tab, 'printed folders have tabs of 3/4 in'),
     demand ? leastOf(W, taken) : largest(W, (known) => (room.width - at(known, S) - 2 * at(known, b)) / 2),

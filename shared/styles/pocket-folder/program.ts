@@ -1,8 +1,10 @@
-import type { FillStep, FoldProgram } from '../../creases/fold-program.ts';
+import type { FillStep, FoldProgram, GlueStep, LockStep } from '../../creases/fold-program.ts';
 import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
+import type { Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, panelOf, programOn, rectangle } from '../common/blank.ts';
 import {
   type BottomPocket,
+  pocketLocks,
   pocketPanels,
   pocketPlace,
   pocketStrips,
@@ -11,26 +13,41 @@ import {
 import { at } from '../common/dimension.ts';
 import type { Dimensions } from '../style.ts';
 import { b, H, p, S, W } from './dimensions.ts';
+import { spineInset } from './model.ts';
 import type { PocketFolderSpec } from './spec.ts';
 
-const frontPocket = { name: 'front pocket', panel: 'front', ends: { left: 'tab', right: 'glue' } } as const;
-const backPocket = { name: 'back pocket', panel: 'back', ends: { left: 'glue', right: 'tab' } } as const;
+const glued = [
+  { name: 'front pocket', panel: 'front', ends: { left: 'tab', right: 'glue' } },
+  { name: 'back pocket', panel: 'back', ends: { left: 'glue', right: 'tab' } },
+] as const;
+
+/** Both ends of a pocket that is not glued are held by tabs. */
+const locked = glued.map((pocket) => ({ ...pocket, ends: { left: 'tab', right: 'tab' } }) as const);
+
+const shapesFor = ({ join }: PocketFolderSpec) => (join === 'slots' ? locked : glued);
 
 /** Both pockets stand open at their tops, their backs to each other when the folder is closed. */
-export const pockets = [frontPocket, backPocket].map(pocketPlace);
+export const pocketsFor = (spec: PocketFolderSpec) => shapesFor(spec).map(pocketPlace);
 
-/** How the blank is folded, glued and filled. */
-export function program(spec: PocketFolderSpec, d: Dimensions): FoldProgram {
+/** The same of a folder that is glued. */
+export const pockets = glued.map(pocketPlace);
+
+/** How the blank is folded, glued or locked, and filled. */
+export function program(spec: PocketFolderSpec, d: Dimensions, caliper: Nm): FoldProgram {
   const [width, height, spine, pocket, tab] = [at(d, W), at(d, H), at(d, S), at(d, p), at(d, b)];
   const glueWidth = spec.glue?.width ?? usualGlueWidth;
   const firstSpine = tab + width;
   const secondSpine = firstSpine + spine;
   const end = secondSpine + width;
   const whole = end + tab;
-  const shared = { bottom: height, height: pocket, tab, glueWidth };
+  const isLocked = spec.join === 'slots';
+  const shared = { bottom: height, height: pocket, tab, glueWidth, locked: isLocked ? caliper : undefined };
+  // tabs at the spine lie side by side below it
+  const inset = isLocked ? spineInset(tab, spine) : 0;
+  const [front, back] = shapesFor(spec);
   const both: readonly BottomPocket[] = [
-    { ...frontPocket, ...shared, left: tab, right: firstSpine },
-    { ...backPocket, ...shared, left: secondSpine, right: end },
+    { ...front, ...shared, left: tab, right: firstSpine - inset },
+    { ...back, ...shared, left: secondSpine + inset, right: end },
   ];
   const cover = (name: string, left: number, right: number) =>
     panelOf(name, rectangle(left, 0, right, height), { label: name === 'spine' ? name : `${name} cover` });
@@ -65,19 +82,28 @@ export function program(spec: PocketFolderSpec, d: Dimensions): FoldProgram {
         ],
         [whole / 2, height + pocket],
       ),
-      {
-        kind: 'glue',
-        name: 'glue at the pockets',
-        holds: 'pockets',
-        strips: both.flatMap(pocketStrips),
-        width: glueWidth,
-        inset: glueKeepOut.edge,
-        lines: 1,
-        keepFree: 'Keep it on the tabs and beside the spine, or the pockets are shut.',
-      },
+      isLocked ? lockStep(both) : glueStep(both, glueWidth),
       spineFold('front', firstSpine, 0),
       spineFold('back', secondSpine, whole),
       ...fill,
     ],
   );
 }
+
+const glueStep = (pockets: readonly BottomPocket[], width: Nm): GlueStep => ({
+  kind: 'glue',
+  name: 'glue at the pockets',
+  holds: 'pockets',
+  strips: pockets.flatMap(pocketStrips),
+  width,
+  inset: glueKeepOut.edge,
+  lines: 1,
+  keepFree: 'Keep it on the tabs and beside the spine, or the pockets are shut.',
+});
+
+const lockStep = (pockets: readonly BottomPocket[]): LockStep => ({
+  kind: 'lock',
+  name: 'lock the pockets',
+  holds: 'pocket tabs',
+  locks: pockets.flatMap(pocketLocks),
+});

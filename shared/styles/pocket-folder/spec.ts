@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { withUnits } from '../../lengths/length-schema.ts';
 import { commonShape, measureOfSizes } from '../../spec/common.ts';
 import { dimension, dimensionsText } from '../common/dimension.ts';
+import { join } from '../common/lock.ts';
 
 /** The spec of a pocket folder. */
 export const pocketFolderSpec = withUnits(
@@ -10,6 +11,7 @@ export const pocketFolderSpec = withUnits(
       .literal('pocket-folder')
       .meta({ description: 'The way of folding, as GET /v1/styles lists it.' }),
     ...commonShape,
+    join,
     dimensions: z
       .strictObject({
         panel: z
@@ -21,7 +23,7 @@ export const pocketFolderSpec = withUnits(
           .meta({ description: 'One cover of the closed folder.' }),
         spine: dimension('Distance between the two spine scores.'),
         pocket: dimension('Height of the pockets, from the bottom fold to their mouths.'),
-        tab: dimension('Depth of the glued tabs at the pockets’ outer ends.'),
+        tab: dimension('Depth of the pockets’ tabs, with their tongues if they have any.'),
       })
       .optional()
       .meta({ description: dimensionsText }),

@@ -7,7 +7,7 @@ import { pockets, program } from './program.ts';
 import { tuckBoxSpec } from './spec.ts';
 
 /*
- * Four walls glued into a tube, which lies flat for storage and is set up square, with a lid and a bottom that hang on the
+ * Four walls glued or locked into a tube, which lies flat for storage and is set up square, with a lid and a bottom that hang on the
  * back and are tucked in behind the front. Columns: tab, side, front, side, back. Rows: tuck flap, lid, wall, bottom, tuck
  * flap; dust flaps at the sides.
  */
@@ -17,7 +17,7 @@ export const tuckBox = withSpec(tuckBoxSpec, {
   name: 'tuck-box',
   title: 'Tuck box',
   summary:
-    'A box for a thick stack: four walls glued into a tube, with lid and bottom that tuck in behind the front.',
+    'A box for a thick stack: four walls glued or locked into a tube, with lid and bottom that tuck in behind the front.',
   words: {
     piece: 'box',
     flat: 'flat tube',
@@ -41,7 +41,7 @@ export const tuckBox = withSpec(tuckBoxSpec, {
   usualEase: { across: mm(3), along: mm(2) },
   saysHowLarge: ({ dimensions }) =>
     dimensions?.panel?.width !== undefined && dimensions.panel.height !== undefined,
-  model: (spec, situation) => ({ unknowns: unknownsOf(situation), bounds: boundsOf(spec, situation) }),
+  model: (spec, situation) => ({ unknowns: unknownsOf(spec, situation), bounds: boundsOf(spec, situation) }),
   dimensions: (values) => values,
   blank: (d) => ({
     width: 2 * at(d, W) + 2 * at(d, D) + at(d, g),

@@ -5,9 +5,11 @@ import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { leastTab } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { leastLockedTab } from '../common/lock.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Situation } from '../style.ts';
 import { D, dimensionNames, f, g, H, k, l, W } from './dimensions.ts';
+import { leastTonguedHeight } from './panels.ts';
 import type { TuckBoxSpec } from './spec.ts';
 
 /** Layers of the sheet around the contents: the front, and at the back the tab and the back. */
@@ -39,18 +41,42 @@ export const boundsOf = (spec: TuckBoxSpec, situation: Situation): Bound[] => [
   ...givenBounds(spec, dimensionNames),
   ...fitBounds(situation),
   ...formBounds(situation),
+  ...seamBounds(spec, situation),
 ];
 
-function formBounds({ glueWidth, caliper }: Situation): Bound[] {
+const seamBounds = ({ join }: TuckBoxSpec, { glueWidth, caliper }: Situation): Bound[] =>
+  join === 'slots'
+    ? [
+        atLeast(
+          'least tab',
+          'form',
+          { [g]: 1 },
+          leastLockedTab(caliper),
+          'slots lie 6 mm inside the edge of the back, and the tongues reach beyond them',
+          '/join',
+        ),
+        atLeast(
+          'height for a tongue',
+          'form',
+          { [H]: 1 },
+          leastTonguedHeight(caliper),
+          'a lower box has no room for the tongue at its seam',
+          '/join',
+        ),
+      ]
+    : [
+        atLeast(
+          'least tab',
+          'form',
+          { [g]: 1 },
+          leastTab(glueWidth),
+          'the tab must hold its glue, clear of its edge and its score',
+          '/glue/width',
+        ),
+      ];
+
+function formBounds({ caliper }: Situation): Bound[] {
   return [
-    atLeast(
-      'least tab',
-      'form',
-      { [g]: 1 },
-      leastTab(glueWidth),
-      'the tab must hold its glue, clear of its edge and its score',
-      '/glue/width',
-    ),
     atMost('tab within back', 'form', { [g]: 2, [W]: -1 }, 0, 'the tab takes half of the back at most'),
     atLeast(
       'least lid',
@@ -148,7 +174,7 @@ function fitBounds({ demand, caliper, spineEase, foldLoss }: Situation): Bound[]
 }
 
 /** What the solver looks for, in order, and what each would best be. */
-export function unknownsOf(situation: Situation): Unknown[] {
+export function unknownsOf({ join }: TuckBoxSpec, situation: Situation): Unknown[] {
   const { demand, caliper } = situation;
   const room = roomOf(situation);
   const taken = 'that is what the contents take';
@@ -156,7 +182,9 @@ export function unknownsOf(situation: Situation): Unknown[] {
   return [
     demand ? leastOf(D, taken) : about(D, practice.depth, 'makers like 25 mm'),
     about(l, (known) => at(known, D) - caliper, 'the tuck flap lies close behind the front', 'down'),
-    about(g, practice.tab, 'carton seams are glued over 10 to 15 mm'),
+    join === 'slots'
+      ? leastOf(g, 'a deeper tab would only take paper')
+      : about(g, practice.tab, 'carton seams are glued over 10 to 15 mm'),
     about(k, practice.tuck, 'makers like 14 mm'),
     demand
       ? leastOf(W, taken)

@@ -2,6 +2,7 @@ import type { Panel } from '../../creases/fold-program.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { panelOf, rectangle } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
+import { leastTongued, type TonguedEdge, tongueLength, tonguePanels } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { D, f, g, H, k, l, W } from './dimensions.ts';
 
@@ -47,8 +48,28 @@ export function boxScores(d: Dimensions, caliper: Nm): BoxScores {
 
 const ends = ['top', 'bottom'] as const;
 
-/** The glued tab, the four walls, and at both ends a lid with its tuck flap and two dust flaps. */
-export function boxPanels(d: Dimensions, scores: BoxScores): Panel[] {
+const tabTop = ({ top, nest }: BoxScores): Nm => top + nest + shape.tabInset;
+const tabBottom = ({ bottom, nest }: BoxScores): Nm => bottom - nest - shape.tabInset;
+
+/** The least height of a box whose tab has tongues. */
+export const leastTonguedHeight = (caliper: Nm): Nm =>
+  leastTongued(caliper) + 2 * (Math.ceil(caliper) + shape.tabInset + shape.tabTaper);
+
+/** The free edge of a tab that is locked and not glued. */
+export const tabEdge = (scores: BoxScores, caliper: Nm): TonguedEdge => ({
+  panel: 'tab',
+  x: tongueLength,
+  from: tabTop(scores) + shape.tabTaper,
+  to: tabBottom(scores) - shape.tabTaper,
+  out: 'left',
+  caliper,
+});
+
+/**
+ * The tab, the four walls, and at both ends a lid with its tuck flap and two dust flaps.
+ * @param tongued the tab's edge where it has tongues
+ */
+export function boxPanels(d: Dimensions, scores: BoxScores, tongued: TonguedEdge | undefined): Panel[] {
   const { columns, top, bottom, nest } = scores;
   const [first, front, right, back, end] = columns;
   const wall = (name: string, from: Nm, to: Nm, label = name) =>
@@ -57,11 +78,12 @@ export function boxPanels(d: Dimensions, scores: BoxScores): Panel[] {
     panelOf(name, rectangle(from, top + nest, to, bottom - nest), { label: 'side', labels: 'sides' });
   return [
     panelOf('tab', [
-      [first, top + nest + shape.tabInset],
-      [first, bottom - nest - shape.tabInset],
-      [0, bottom - nest - shape.tabInset - shape.tabTaper],
-      [0, top + nest + shape.tabInset + shape.tabTaper],
+      [first, tabTop(scores)],
+      [first, tabBottom(scores)],
+      [tongued?.x ?? 0, tabBottom(scores) - shape.tabTaper],
+      [tongued?.x ?? 0, tabTop(scores) + shape.tabTaper],
     ]),
+    ...(tongued ? tonguePanels(tongued) : []),
     side('left side', first, front),
     wall('front', front, right),
     side('right side', right, back),

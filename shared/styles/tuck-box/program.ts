@@ -1,12 +1,13 @@
-import type { FillStep, FoldProgram, FoldStep, GlueStep } from '../../creases/fold-program.ts';
+import type { FillStep, FoldProgram, FoldStep, GlueStep, LockStep } from '../../creases/fold-program.ts';
 import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
 import type { PocketPlace } from '../../folding/pocket-place.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, programOn } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
+import { locksAt, type TonguedEdge } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { l } from './dimensions.ts';
-import { type BoxScores, boxPanels, boxScores } from './panels.ts';
+import { type BoxScores, boxPanels, boxScores, tabEdge } from './panels.ts';
 import type { TuckBoxSpec } from './spec.ts';
 
 /** The contents stand before the back, within sides, bottom, lid and front. */
@@ -24,18 +25,19 @@ export const pockets: readonly PocketPlace[] = [
 /** A bend of 90° that is made while the sheet lies open, and laid flat again. */
 const eased = { angle: 90, eased: true } as const;
 
-/** How the blank is creased, glued into a flat tube, set up and closed. */
+/** How the blank is creased, glued or locked into a flat tube, set up and closed. */
 export function program(spec: TuckBoxSpec, d: Dimensions, caliper: Nm): FoldProgram {
   const scores = boxScores(d, caliper);
   const fill: FillStep[] =
     spec.contents === undefined
       ? []
       : [{ kind: 'fill', name: 'contents', pockets: ['box'], task: 'stand {sets} in the box.' }];
-  return programOn(boxPanels(d, scores), [
+  const tongued = spec.join === 'slots' ? tabEdge(scores, caliper) : undefined;
+  return programOn(boxPanels(d, scores, tongued), [
     ...endCreases('bottom', d, scores),
     ...endCreases('top', d, scores),
     ...wallFolds(scores),
-    seam(scores, spec.glue?.width ?? usualGlueWidth),
+    tongued ? lockedSeam(scores, tongued) : seam(scores, spec.glue?.width ?? usualGlueWidth),
     {
       kind: 'stand',
       name: 'set up the tube',
@@ -129,3 +131,11 @@ function seam({ top, bottom }: BoxScores, glueWidth: Nm): GlueStep {
     lines: 1,
   };
 }
+
+/** The tongues of the tab through the back: it lies on the tab by as much as the tube is folded. */
+const lockedSeam = ({ columns: [, front, , back] }: BoxScores, tongued: TonguedEdge): LockStep => ({
+  kind: 'lock',
+  name: 'lock the seam',
+  holds: 'tab',
+  locks: locksAt(tongued, 'back', ({ x, y }) => ({ x: x + 2 * (back - front), y })),
+});

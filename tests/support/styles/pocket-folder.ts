@@ -1,4 +1,4 @@
-import { holding, type StyleCase, specsOf } from './style-case.ts';
+import { holding, join, type StyleCase, specsOf } from './style-case.ts';
 
 export const pocketFolderCase: StyleCase = {
   style: 'pocket-folder',
@@ -6,7 +6,7 @@ export const pocketFolderCase: StyleCase = {
     style: 'pocket-folder',
     contents: { item: { size: 'iso-a6' }, envelope: { size: 'iso-c6' }, perPocket: 2 },
   },
-  specs: specsOf('pocket-folder', holding(4)),
+  specs: specsOf('pocket-folder', { ...holding(4), join }),
   // tab, panel, spine, panel, tab; panel, pocket
   blankByHand: (mm) => [
     2 * mm('tab') + 2 * mm('panel.width') + mm('spine'),

@@ -94,6 +94,9 @@ export const holding = (most: number) => ({
   ease: maybe(fc.record({ along: maybe(lengthOf(0.1, 8)), across: maybe(lengthOf(0.1, 8)) })),
 });
 
+/** How tabs are held, for a style that leaves the choice. */
+export const join = fc.constantFrom(undefined, 'glue', 'slots', 'slots');
+
 /** Specs of a style. */
 export const specsOf = (
   style: FolderSpec['style'],

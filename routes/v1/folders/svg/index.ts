@@ -33,7 +33,7 @@ export default (async (app) => {
         tags: ['folders'],
         summary: 'The layered SVG of a folder, for a cutting machine',
         description:
-          'Real size, groups `score` (holding `score-valley` and `score-mountain`), `knockout` and `cut` in that order. Measure a first piece before you cut a good sheet, and follow the instructions of the machine and of the material.',
+          'Real size, groups `score` (holding `score-valley` and `score-mountain`), `knockout` and `cut` in that order; where the convention asks for it, `guide` shows what is glued and is never cut. Measure a first piece before you cut a good sheet, and follow the instructions of the machine and of the material.',
         querystring: pieceQuery,
         body: folderSpec,
         response: {
