@@ -4,7 +4,17 @@ import { type Doing, writeAct } from './audit.ts';
 import type { Identified } from './identify.ts';
 
 /** A browser stays signed in for this long at most, and never longer than its token is taken. */
-const longestSessionMs = 30 * 24 * 60 * 60 * 1000;
+const dayMs = 24 * 60 * 60 * 1000;
+const longestSessionMs = 30 * dayMs;
+
+/** So long the log tells of a sign-in; acts on the group stay. */
+const signInsKeptMs = 365 * dayMs;
+
+/** Everybody signs in again and again, and the log must not grow for ever. */
+async function forgetOldSignIns(change: Change, now: string): Promise<void> {
+  const before = new Date(Date.parse(now) - signInsKeptMs).toISOString();
+  await change.deleteFrom('audit').where('act', '=', 'signed-in').where('at', '<', before).execute();
+}
 
 /** When a session that begins now ends. */
 function endOf(now: string, tokenEnds: string | undefined): string {
@@ -38,6 +48,7 @@ export async function addSession(
     .values({ secret_hash: hashOf(secret), token, created: now, expires })
     .execute();
   const doing: Doing = { by: { name: caller.name, id: caller.owner }, now };
+  await forgetOldSignIns(change, now);
   await writeAct(change, doing, 'signed-in', { target: caller.name, detail: `with token ${token}` });
   return expires;
 }

@@ -25,6 +25,7 @@ export default (async (app) => {
         operationId: 'readAuditLog',
         tags: ['members'],
         summary: 'What was done to members, tokens and everything, newest first',
+        description: 'Sign-ins are told for a year, everything else for good.',
         querystring: page,
         response: { 200: auditList, ...errorReplies(400, 401, 403) },
       },

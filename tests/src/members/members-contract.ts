@@ -339,6 +339,18 @@ export function membersContract(makePlace: () => Promise<RecordsPlace>): void {
       expect(await members.identify(cookie)).toBeUndefined();
     });
 
+    test('is told in the log for a year, other acts for good', async () => {
+      const { token } = await added(members, 'Ada');
+      await members.signIn(keyOf(token));
+      const acts = async () =>
+        (await members.audit({ limit: 20 })).items.map(({ act, at }) => [act, at.slice(0, 10)]);
+      const before = await acts();
+      expect(before[0]).toEqual(['signed-in', '2025-11-03']);
+      clock.set('2026-11-04T18:00:00.000Z');
+      await members.signIn(keyOf(token));
+      expect(await acts()).toEqual([['signed-in', '2026-11-04'], ...before.slice(1)]);
+    });
+
     test('is never known for longer than its token', async () => {
       await added(members, 'Ada');
       const token = await made(members, 'Ada', { ...readWrite, expires: '2025-11-04T00:00:00.000Z' });
