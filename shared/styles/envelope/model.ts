@@ -4,6 +4,7 @@ import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.t
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { at } from '../common/dimension.ts';
+import { around, forContents, upTo } from '../common/fit-bounds.ts';
 import { commonPractice } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Dimensions, Situation } from '../style.ts';
@@ -113,21 +114,17 @@ function fitBounds({ demand, foldLoss }: Situation): Bound[] {
   if (!demand) return [];
   const item = demand.itemName;
   return [
-    atLeast(
+    forContents(
       'envelope width',
-      'fit',
-      { [W]: 1 },
-      demand.width + demand.inPocket + demand.easeAlong + 2 * foldLoss,
+      W,
+      around(demand.width, demand, foldLoss),
       `the envelope must go round the ${item} and its thickness`,
-      '/contents',
     ),
-    atLeast(
+    forContents(
       'envelope height',
-      'fit',
-      { [H]: 1 },
-      demand.height + Math.ceil(demand.inPocket / 2) + demand.easeAcross + 2 * foldLoss,
+      H,
+      upTo(demand.height, demand, 2 * foldLoss),
       `the ${item} needs play between the bottom and the closing flap`,
-      '/contents',
     ),
   ];
 }

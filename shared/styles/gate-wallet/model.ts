@@ -4,6 +4,7 @@ import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.t
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { at } from '../common/dimension.ts';
+import { around, forContents, pocketHolds, upTo } from '../common/fit-bounds.ts';
 import { pocketBounds } from '../common/pocket-bounds.ts';
 import { commonPractice, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
@@ -137,37 +138,24 @@ function fitBounds({ demand, caliper, spineEase, foldLoss }: Situation): Bound[]
   if (!demand) return [];
   const item = demand.itemName;
   return [
-    atLeast(
+    forContents(
       'pocket width',
-      'fit',
-      { [W]: 1 },
-      demand.width + demand.inPocket + demand.easeAlong + 2 * foldLoss,
+      W,
+      around(demand.width, demand, foldLoss),
       `the pocket must go round the ${item} and its stack`,
-      '/contents',
     ),
-    atLeast(
+    forContents(
       'panel height',
-      'fit',
-      { [H]: 1 },
-      demand.height + Math.ceil(demand.inPocket / 2) + demand.easeAcross + foldLoss,
+      H,
+      upTo(demand.height, demand, foldLoss),
       `the ${item} must not stand out above the wallet`,
-      '/contents',
     ),
-    atLeast(
-      'pocket height',
-      'fit',
-      { [p]: 1 },
-      Math.ceil(practice.leastPocketShare * demand.height),
-      `a lower pocket would let the ${item} tip out`,
-      '/contents',
-    ),
-    atLeast(
+    pocketHolds(p, demand, practice.leastPocketShare),
+    forContents(
       'hinge for the stack',
-      'fit',
-      { [S]: 1 },
+      S,
       spineFor(demand.stack, { layers, caliper, ease: spineEase }),
       'the hinges must hold the stack and the wallet’s own layers',
-      '/contents',
     ),
   ];
 }

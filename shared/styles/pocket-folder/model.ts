@@ -5,6 +5,7 @@ import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { gluedEnd, pocketPractice } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { around, forContents, pocketHolds, upTo } from '../common/fit-bounds.ts';
 import { pocketBounds } from '../common/pocket-bounds.ts';
 import { commonPractice, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
@@ -127,44 +128,24 @@ function fitBounds(
 ): Bound[] {
   if (!demand) return [];
   const item = demand.itemName;
-  const inside = demand.width + demand.inPocket + demand.easeAlong + 2 * foldLoss;
-  const around = `the pocket must go round the ${item} and its stack`;
+  const inside = around(demand.width, demand, foldLoss);
+  const goesRound = `the pocket must go round the ${item} and its stack`;
   return [
     ...(join === 'slots'
-      ? besideInset('fit', 'pocket width', 0, inside, around, '/contents')
-      : [
-          atLeast(
-            'pocket width',
-            'fit',
-            { [W]: 1 },
-            inside + gluedEnd(glueWidth),
-            `${around}, beside its glue`,
-            '/contents',
-          ),
-        ]),
-    atLeast(
+      ? besideInset('fit', 'pocket width', 0, inside, goesRound, '/contents')
+      : [forContents('pocket width', W, inside + gluedEnd(glueWidth), `${goesRound}, beside its glue`)]),
+    forContents(
       'panel height',
-      'fit',
-      { [H]: 1 },
-      demand.height + Math.ceil(demand.inPocket / 2) + demand.easeAcross + foldLoss,
+      H,
+      upTo(demand.height, demand, foldLoss),
       `the ${item} must not stand out above the cover`,
-      '/contents',
     ),
-    atLeast(
-      'pocket height',
-      'fit',
-      { [p]: 1 },
-      Math.ceil(practice.leastPocketShare * demand.height),
-      `a lower pocket would let the ${item} tip out`,
-      '/contents',
-    ),
-    atLeast(
+    pocketHolds(p, demand, practice.leastPocketShare),
+    forContents(
       'spine for the stack',
-      'fit',
-      { [S]: 1 },
+      S,
       spineFor(demand.stack, { layers, caliper, ease: spineEase }),
       'the spine must hold both stacks and the folder’s own layers',
-      '/contents',
     ),
   ];
 }

@@ -4,6 +4,7 @@ import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { leastTab } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { around, forContents, upTo } from '../common/fit-bounds.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Situation } from '../style.ts';
 import { b, dimensionNames, H, r, W } from './dimensions.ts';
@@ -76,21 +77,17 @@ function fitBounds({ demand, foldLoss }: Situation): Bound[] {
   if (!demand) return [];
   const item = demand.itemName;
   return [
-    atLeast(
+    forContents(
       'sleeve width',
-      'fit',
-      { [W]: 1 },
-      demand.width + demand.inPocket + demand.easeAlong + 2 * foldLoss,
+      W,
+      around(demand.width, demand, foldLoss),
       `the sleeve must go round the ${item} and its stack`,
-      '/contents',
     ),
-    atLeast(
+    forContents(
       'sleeve height',
-      'fit',
-      { [H]: 1 },
-      demand.height + Math.ceil(demand.inPocket / 2) + demand.easeAcross + foldLoss,
+      H,
+      upTo(demand.height, demand, foldLoss),
       `the ${item} needs play between the bottom and the mouth`,
-      '/contents',
     ),
   ];
 }

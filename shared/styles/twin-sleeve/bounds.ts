@@ -2,6 +2,7 @@ import { spineFor } from '../../contents/stack.ts';
 import { atLeast, atMost, type Bound } from '../../solver/bounds.ts';
 import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
+import { around, forContents } from '../common/fit-bounds.ts';
 import { gluedDepth, scoresApart } from '../common/practice.ts';
 import type { Situation } from '../style.ts';
 import { b, dimensionNames, H, h, o, S, t, W } from './dimensions.ts';
@@ -101,33 +102,17 @@ function fitBounds(situation: Situation): Bound[] {
   if (!demand) return [];
   // a panel has a fold at both of its ends
   const across = demand.width + demand.easeAcross + 2 * foldLoss;
-  const along = demand.height + demand.inPocket + demand.easeAlong + 2 * foldLoss;
+  const along = around(demand.height, demand, foldLoss);
   const spine = spineFor(demand.stack, { layers: layers, caliper, ease: spineEase });
   const item = demand.itemName;
   return [
-    atLeast(
-      'pocket width',
-      'fit',
-      { [W]: 1 },
-      across,
-      `the ${item} needs play between the spine and the pocket’s mouth`,
-      '/contents',
-    ),
-    atLeast(
-      'pocket height',
-      'fit',
-      { [H]: 1 },
-      along,
-      `the pocket must go round the ${item} and its stack`,
-      '/contents',
-    ),
-    atLeast(
+    forContents('pocket width', W, across, `the ${item} needs play between the spine and the pocket’s mouth`),
+    forContents('pocket height', H, along, `the pocket must go round the ${item} and its stack`),
+    forContents(
       'spine for the stack',
-      'fit',
-      { [S]: 1 },
+      S,
       spine,
       'the spine must hold both stacks and the folder’s own layers',
-      '/contents',
     ),
   ];
 }
