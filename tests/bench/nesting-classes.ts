@@ -2,6 +2,7 @@ import { inch, mm } from '../../shared/lengths/nanometres.ts';
 import type { SolveLinear } from '../../shared/nesting/linear-program.ts';
 import { nest, runToEnd } from '../../shared/nesting/nest.ts';
 import type { NestInput } from '../../shared/nesting/nest-spec.ts';
+import { SET_EVALUATIONS } from '../../shared/sets/nested-paper.ts';
 
 /** All that is cut for a class. */
 export interface ClassFigures {
@@ -52,7 +53,7 @@ export function measureClasses(solve: SolveLinear): Readonly<Record<string, read
               paper: 'card',
             })),
             sheets: [{ paper: 'card', width, height }],
-            evaluations: 12_000,
+            evaluations: SET_EVALUATIONS,
           };
           const started = performance.now();
           const nesting = runToEnd(nest(spec, solve));

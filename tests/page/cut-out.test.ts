@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { axe, settled, specIn } from './browser.ts';
 import { isLeftOut, whyLeftOut } from './serve-page.ts';
 import { cut, folds } from './specs.ts';
-import { downloaded, withPage } from './with-page.ts';
+import { downloaded, patiently, withPage } from './with-page.ts';
 
 const ownFont = fileURLToPath(import.meta.resolve('@fontsource/alata/files/alata-latin-400-normal.woff'));
 
@@ -40,7 +40,7 @@ async function add(page: Page, kind: string): Promise<void> {
   await page.locator('.add-knockout button').click();
 }
 
-describe.skipIf(isLeftOut)(`what is cut out on the maker’s page${whyLeftOut}`, () => {
+describe.skipIf(isLeftOut)(`what is cut out on the maker’s page${whyLeftOut}`, { timeout: 180_000 }, () => {
   const { open, post, drawnByService } = withPage();
 
   test('is placed by numbers, by keys and by dragging', async () => {
@@ -92,7 +92,7 @@ describe.skipIf(isLeftOut)(`what is cut out on the maker’s page${whyLeftOut}`,
     await letters.getByLabel('Letters', { exact: true }).selectOption('own');
     await letters.getByLabel('Font file').setInputFiles(ownFont);
     await expect
-      .poll(async () => (await knockoutsIn(page))[1]?.figure, { timeout: 30_000 })
+      .poll(async () => (await knockoutsIn(page))[1]?.figure, patiently)
       .toMatchObject({ lettering: 'Light', font: { file: readFileSync(ownFont, 'base64') } });
 
     await add(page, 'artwork');

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { openPage, settled, specIn } from './browser.ts';
 import { isLeftOut, whyLeftOut } from './serve-page.ts';
 import { folds, refused, unreadable } from './specs.ts';
-import { downloaded, withPage } from './with-page.ts';
+import { downloaded, patiently, withPage } from './with-page.ts';
 
-describe.skipIf(isLeftOut)(`the maker’s page in Chromium${whyLeftOut}`, () => {
+describe.skipIf(isLeftOut)(`the maker’s page in Chromium${whyLeftOut}`, { timeout: 180_000 }, () => {
   const { open, layOnTable, post, drawnByService, shared, url } = withPage();
 
   test('takes somebody from an empty table to the very drawing that the service makes', async () => {
@@ -66,9 +66,9 @@ describe.skipIf(isLeftOut)(`the maker’s page in Chromium${whyLeftOut}`, () => 
     expect(svg.equals(await drawnByService(spec))).toBe(true);
     await page.evaluate(() => document.querySelector<HTMLElement>('.skip')?.focus());
     await press('Control+z');
-    await expect.poll(() => specIn(page), { timeout: 30_000 }).not.toEqual(spec);
+    await expect.poll(() => specIn(page), patiently).not.toEqual(spec);
     await press('Control+Shift+z');
-    await expect.poll(() => specIn(page), { timeout: 30_000 }).toEqual(spec);
+    await expect.poll(() => specIn(page), patiently).toEqual(spec);
     await page.close();
   });
 

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { axe, settled } from './browser.ts';
 import { isLeftOut, whyLeftOut } from './serve-page.ts';
 import { folds } from './specs.ts';
-import { withPage } from './with-page.ts';
+import { patiently, withPage } from './with-page.ts';
 
-describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, () => {
+describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, { timeout: 180_000 }, () => {
   const { open } = withPage();
 
   test('is there at a glance: the open sheet beside the finished folder', async () => {
@@ -32,12 +32,12 @@ describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, () =
     const seen = async () => (await canvas.screenshot()).toString('base64');
     const flat = await seen();
     await page.locator('.slider input').fill('14.5');
-    await expect.poll(seen, { timeout: 30_000 }).not.toBe(flat);
+    await expect.poll(seen, patiently).not.toBe(flat);
     expect(await page.locator('.step-words').textContent()).toContain('Step 15 of 16');
     const folded = await seen();
     await canvas.focus();
     await page.keyboard.press('ArrowLeft');
-    await expect.poll(seen, { timeout: 30_000 }).not.toBe(folded);
+    await expect.poll(seen, patiently).not.toBe(folded);
     const turned = await seen();
     const box = await canvas.boundingBox();
     if (!box) throw new Error('the canvas is not there');
@@ -45,7 +45,7 @@ describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, () =
     await page.mouse.down();
     await page.mouse.move(box.x + 120, box.y + 90, { steps: 3 });
     await page.mouse.up();
-    await expect.poll(seen, { timeout: 30_000 }).not.toBe(turned);
+    await expect.poll(seen, patiently).not.toBe(turned);
     expect(await axe(page)).toEqual([]);
     await page.getByRole('button', { name: 'Show it flat' }).click();
     await page.locator('.solid').waitFor({ state: 'detached' });

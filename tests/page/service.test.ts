@@ -10,9 +10,9 @@ import { poppler, testWithPoppler } from '../support/poppler.ts';
 import { addressOf, axe, openContext, openPage, settled, specIn } from './browser.ts';
 import { isLeftOut, servePage, whyLeftOut } from './serve-page.ts';
 import { folds, warned } from './specs.ts';
-import { downloaded, withPage } from './with-page.ts';
+import { downloaded, patiently, withPage } from './with-page.ts';
 
-describe.skipIf(isLeftOut)(`the maker’s page and the service${whyLeftOut}`, () => {
+describe.skipIf(isLeftOut)(`the maker’s page and the service${whyLeftOut}`, { timeout: 180_000 }, () => {
   const { open, layOnTable, drawnByService, shared, browser } = withPage();
 
   testWithPoppler('make the maker’s sheet, in which 100 mm are 100 mm, and what a class needs', async () => {
@@ -138,7 +138,7 @@ describe.skipIf(isLeftOut)(`the maker’s page and the service${whyLeftOut}`, ()
     await page.getByRole('link', { name: 'Make a folder' }).click();
     await page.getByText('Signed in as Keeper.').waitFor();
     await settled(page);
-    await expect.poll(() => page.locator('.headline').textContent()).toContain('Closed');
+    await expect.poll(() => page.locator('.headline').textContent(), patiently).toContain('Closed');
     await page.getByText('Maker’s sheet, several folders').click();
     const guide = await downloaded(page, () =>
       page.getByRole('button', { name: 'Maker’s sheet (PDF)' }).click(),

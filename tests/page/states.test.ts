@@ -8,11 +8,11 @@ import { poppler, testWithPoppler } from '../support/poppler.ts';
 import { axe, overhang, settled } from './browser.ts';
 import { isLeftOut, whyLeftOut } from './serve-page.ts';
 import { cut, folds, forbidden, refused, unreadable, warned } from './specs.ts';
-import { lay, unfold, withPage } from './with-page.ts';
+import { lay, patiently, unfold, withPage } from './with-page.ts';
 
 const states = { empty: undefined, warned, refused, unreadable, cut, forbidden } as const;
 
-describe.skipIf(isLeftOut)(`every state of the maker’s page${whyLeftOut}`, () => {
+describe.skipIf(isLeftOut)(`every state of the maker’s page${whyLeftOut}`, { timeout: 180_000 }, () => {
   const { openApart, url } = withPage();
 
   const showState = async (page: Page, spec: unknown): Promise<void> => {
@@ -50,7 +50,7 @@ describe.skipIf(isLeftOut)(`every state of the maker’s page${whyLeftOut}`, () 
     const { page, context } = await openApart({ viewport: { width: 320, height: 640 } });
     for (const language of ['en', 'de', 'fr', 'es']) {
       await page.getByLabel(/^(?:Language|Sprache|Langue|Idioma)$/u).selectOption(language);
-      await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe(language);
+      await expect.poll(() => page.evaluate(() => document.documentElement.lang), patiently).toBe(language);
       // other languages differ in how long their words are
       for (const [name, spec] of Object.entries(language === 'en' ? states : { refused, cut })) {
         await showState(page, spec);

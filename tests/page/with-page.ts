@@ -4,6 +4,9 @@ import { afterAll, beforeAll, expect } from 'vitest';
 import { addressOf, openContext, openPage, settled, specIn, type Watched } from './browser.ts';
 import { openBrowser, servePage } from './serve-page.ts';
 
+/** How long something is waited for, in milliseconds: a machine may have much else to do. */
+export const patiently = { timeout: 45_000 } as const;
+
 /** Chromium, a service and a window for the tests of one file. */
 export function withPage() {
   let browser: Browser;
@@ -60,7 +63,7 @@ export function withPage() {
 /** Lays a design on the table of an open page. */
 export async function lay(page: Page, url: string, spec: unknown): Promise<void> {
   await page.goto(addressOf(url, spec));
-  await expect.poll(() => specIn(page), { timeout: 30_000 }).toEqual(spec);
+  await expect.poll(() => specIn(page), patiently).toEqual(spec);
   await settled(page);
 }
 

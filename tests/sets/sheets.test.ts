@@ -186,6 +186,54 @@ describe('the sheets of a set', () => {
     expect(line?.map(({ x }) => x).toSorted((one, other) => one - other)).toEqual([0, 60]);
   });
 
+  test('use the sheet’s own edges where room for the kerf would lie beyond them', async () => {
+    // two mats are as high as the sheet: one cut between them, 0.1 mm from either, and one beside the second
+    const body = {
+      units: 'mm',
+      kits: 2,
+      spoilage: 0,
+      cutter: { width: 300, height: 300, kerf: 0.2 },
+      papers: [{ width: 110, height: 50 }],
+      pieces: [{ name: 'mat', cut: { width: 50, height: 50 } }],
+    };
+    const result = await planned(body);
+    expect(showSetPlan(result).papers[0]?.layouts[0]?.placed.map(({ x, width }) => [x.mm, width.mm])).toEqual(
+      [
+        [0, 50.1],
+        [50.1, 50.2],
+      ],
+    );
+    const svg = filesOf(sheetsOf(result)).get('sheet-01.svg') ?? '';
+    const lines = [...svg.matchAll(/ d="([^"]*)"/gu)].map(([, data]) => data);
+    expect(lines.toSorted()).toEqual(['M 100.3 0 L 100.3 50', 'M 50.1 0 L 50.1 50']);
+  });
+
+  test('take a folder from a whole sheet although the tool takes a kerf away', async () => {
+    const make = {
+      style: 'twin-sleeve',
+      dimensions: {
+        panel: { width: '4 in', height: '5 3/4 in' },
+        spine: '1/2 in',
+        overlap: '1/2 in',
+        topFlap: '2 1/2 in',
+        hem: '1 3/4 in',
+      },
+    };
+    const body = {
+      kits: 3,
+      spoilage: 0,
+      cutter: { width: '12 in', height: '24 in', kerf: '0.2 mm' },
+      papers: [{ size: 'craft-12x12' }],
+      pieces: [{ name: 'folder', make }],
+    };
+    const files = filesOf(sheetsOf(await planned(body)));
+    const { groups, width, height } = readSvg(files.get('sheet-01.svg') ?? '');
+    expect(pathsIn(groups.find(({ id }) => id === 'cut') ?? expect.fail('no cut'))).toEqual([]);
+    const scores = everyGroup(groups).flatMap(({ paths }) => piecesOf(paths).flat());
+    expect(scores.length).toBeGreaterThan(0);
+    for (const { x, y } of scores) expect(Math.min(x, y, width - x, height - y)).toBeGreaterThan(-0.001);
+  });
+
   test('hold the inlay of a knockout, cut from its own paper, with room for the kerf', async () => {
     const shape = {
       kind: 'figure',

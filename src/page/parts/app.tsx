@@ -58,7 +58,7 @@ function Peek() {
         {closed ? say('outcome.short', { width: show(closed.width), height: show(closed.height) }) : headline}
       </span>
       <button type="button" onClick={() => document.getElementById('outcome')?.focus()}>
-        {say('outcome.see')}
+        {say(closed ? 'outcome.see' : 'outcome.seeMore')}
       </button>
     </p>
   );

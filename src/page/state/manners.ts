@@ -59,10 +59,14 @@ export const manners = storeOf<Manners>({
   look: isLook(ownLook) ? ownLook : 'auto',
 });
 
+let wanted: Language = 'en';
+
 /** Speaks a language from now on; where its words cannot be loaded, as offline, it stays as it is. */
 export async function speak(language: Language): Promise<void> {
+  wanted = language;
   const speech = await loaders[language]().catch(() => undefined);
-  if (!speech) return;
+  // whoever has chosen another one meanwhile wants that
+  if (!speech || wanted !== language) return;
   remember(languageKey, language);
   document.documentElement.lang = language;
   manners.set({ language, words: speech.words, phrases: speech.phrases });

@@ -21,7 +21,7 @@ interface OpenSheetProps {
 /** Room for the numbers along the edges, in pixels. */
 const above = 46;
 const beside = 54;
-const rim = 10;
+const rim = 16;
 const rows = 3;
 const rowHeight = 13;
 

@@ -260,6 +260,7 @@ export const words: Words = {
   'outcome.notes.none': 'Es gibt nichts Besonderes zu beachten.',
   'outcome.short': '{width} × {height}',
   'outcome.see': 'Mappe ansehen',
+  'outcome.seeMore': 'Mehr dazu',
 
   'picture.open': 'Der offene Bogen, Innenseite oben',
   'picture.open.about':

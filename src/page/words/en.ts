@@ -132,7 +132,7 @@ export const en = {
   // the cutting
   'cutting.title': 'How is it cut?',
   'cutting.convention': 'Lines are drawn',
-  'cutting.convention.usual': 'in the usual colours and line types',
+  'cutting.convention.usual': 'in the usual colours',
   'cutting.convention.own': 'in a way of its own',
   'cutting.group.starting': 'To begin with',
   'cutting.group.kept': 'My own',
@@ -261,6 +261,7 @@ export const en = {
   'outcome.notes.none': 'Nothing to watch out for.',
   'outcome.short': '{width} × {height}',
   'outcome.see': 'See the folder',
+  'outcome.seeMore': 'See more',
 
   // pictures
   'picture.open': 'The open sheet, inside face up',

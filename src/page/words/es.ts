@@ -258,6 +258,7 @@ export const words: Words = {
   'outcome.notes.none': 'Nada especial que tener en cuenta.',
   'outcome.short': '{width} × {height}',
   'outcome.see': 'Ver la carpeta',
+  'outcome.seeMore': 'Ver más',
 
   'picture.open': 'La hoja abierta, cara interior arriba',
   'picture.open.about':

@@ -259,6 +259,7 @@ export const words: Words = {
   'outcome.notes.none': 'Rien de particulier à surveiller.',
   'outcome.short': '{width} × {height}',
   'outcome.see': 'Voir la pochette',
+  'outcome.seeMore': 'En savoir plus',
 
   'picture.open': 'La feuille ouverte, face intérieure dessus',
   'picture.open.about':
