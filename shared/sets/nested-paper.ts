@@ -36,7 +36,7 @@ export interface SetSheet {
 }
 
 /** Sheets filled in trial, for all papers of a set together; a few seconds. */
-const evaluations = 12_000;
+export const SET_EVALUATIONS = 8000;
 
 /** Between pieces within one another's boxes, since slivers that are thinner tear and jam; common practice. */
 const outlineGap = mm(1);
@@ -46,8 +46,12 @@ export function papersToNest(set: SetSpec, pieces: readonly CutPiece[]): readonl
   const used = [...new Set(pieces.map(({ paper }) => paper))].sort((one, other) => one - other);
   return used.map((paper) => {
     const name = `paper ${paper}`;
-    const areas = sheetAreas(extent(set.papers[paper] ?? {}), set.cutter);
     const own = pieces.map((_, index) => index).filter((index) => pieces[index]?.paper === paper);
+    const areas = areasFor(
+      set,
+      paper,
+      own.flatMap((index) => pieces[index] ?? []),
+    );
     return {
       paper,
       areas,
@@ -62,10 +66,23 @@ export function papersToNest(set: SetSpec, pieces: readonly CutPiece[]): readonl
         gap: set.gap ?? 0,
         outlineGap,
         seed: set.seed,
-        evaluations: Math.max(1, Math.floor(evaluations / used.length)),
+        evaluations: Math.max(1, Math.floor(SET_EVALUATIONS / used.length)),
       },
     };
   });
+}
+
+/** Sheets with room for the kerf beyond their own edges only where a piece fits in no other way: curves would lose by it. */
+function areasFor(set: SetSpec, paper: number, pieces: readonly CutPiece[]): readonly SheetArea[] {
+  const sheet = extent(set.papers[paper] ?? {});
+  const within = sheetAreas(sheet, set.cutter && { ...set.cutter, kerf: 0 });
+  const fits = ({ drawing: { width, height }, turns }: CutPiece) =>
+    within.some(
+      ({ reachWidth, reachHeight }) =>
+        (width <= reachWidth && height <= reachHeight) ||
+        (turns === 'quarter' && height <= reachWidth && width <= reachHeight),
+    );
+  return pieces.every(fits) ? within : sheetAreas(sheet, set.cutter);
 }
 
 function nestPiece(

@@ -21,24 +21,29 @@ interface Size {
 
 /**
  * How a sheet can lie in a machine: upright or turned, where one is not as good as the other. Without a machine all of it
- * can be used.
+ * can be used. Along the sheet's own edges nothing is cut, so that half of the kerf may lie beyond them.
  */
 export function sheetAreas(
   sheet: Size,
-  cutter?: Size & { readonly margin?: Nm | undefined },
+  cutter?: Size & { readonly margin?: Nm | undefined; readonly kerf?: Nm | undefined },
 ): readonly SheetArea[] {
-  if (!cutter) return [within(sheet, sheet, 0, false)];
-  const { width, height, margin = 0 } = cutter;
-  const upright = within(sheet, { width, height }, margin, false);
-  const turned = within(sheet, { width: height, height: width }, margin, true);
+  if (!cutter) return [within(sheet, sheet, {}, false)];
+  const { width, height } = cutter;
+  const upright = within(sheet, { width, height }, cutter, false);
+  const turned = within(sheet, { width: height, height: width }, cutter, true);
   if (covers(upright, turned)) return [upright];
   return covers(turned, upright) ? [turned] : [upright, turned];
 }
 
-function within(sheet: Size, area: Size, margin: Nm, turned: boolean): SheetArea {
+function within(
+  sheet: Size,
+  area: Size,
+  { margin = 0, kerf = 0 }: { readonly margin?: Nm | undefined; readonly kerf?: Nm | undefined },
+  turned: boolean,
+): SheetArea {
   const [width, height] = [Math.min(sheet.width, area.width), Math.min(sheet.height, area.height)];
-  const reachWidth = Math.min(width, area.width - 2 * margin);
-  const reachHeight = Math.min(height, area.height - 2 * margin);
+  const reachWidth = Math.min(width + kerf, margin > 0 ? area.width - 2 * margin : Infinity);
+  const reachHeight = Math.min(height + kerf, margin > 0 ? area.height - 2 * margin : Infinity);
   const left = Math.floor((width - reachWidth) / 2);
   const top = Math.floor((height - reachHeight) / 2);
   return { width, height, left, top, reachWidth, reachHeight, turned };

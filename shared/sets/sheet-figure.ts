@@ -9,6 +9,7 @@ import type { Nm } from '../lengths/nanometres.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { liesMirrored } from './lying.ts';
 import type { SetSheet } from './nested-paper.ts';
+import { onSheet } from './on-sheet.ts';
 import { placedDrawing } from './placed-drawing.ts';
 
 export interface SheetWords {
@@ -28,15 +29,20 @@ export function sheetFigure(
   convention: Convention = {},
   kerf: Nm = 0,
 ): Figure {
-  const { width, height, turned } = sheet.area;
+  const { width, height, left, top, turned } = sheet.area;
   const placed = sheet.placed.flatMap((each, index) => {
     const piece = pieces[each.piece];
     return piece ? [placedDrawing(piece.drawing, each, `piece-${index + 1}`)] : [];
   });
+  // with a kerf a line along the edge is a cut, unless room for it lies beyond the edge
+  const reachesBeyond = Math.min(left, top) < 0;
+  const outlines = placed.map(({ outline }) =>
+    reachesBeyond ? onSheet(outline, { width, height }) : outline,
+  );
   const { closed, open } = outlinesOf(
-    convention.outline === 'never' ? [] : placed.map(({ outline }) => outline),
+    convention.outline === 'never' ? [] : outlines,
     convention,
-    convention.outline === 'always' || kerf > 0 ? undefined : { width, height },
+    convention.outline === 'always' || (kerf > 0 && !reachesBeyond) ? undefined : { width, height },
   );
   const drawing: Drawing = {
     ...words,

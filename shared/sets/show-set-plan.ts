@@ -1,5 +1,6 @@
 import { NM_PER_MM } from '../lengths/nanometres.ts';
 import { showLength } from '../lengths/show-length.ts';
+import type { Placed } from '../nesting/nesting.ts';
 import { warningsOf } from '../plan-reply/warnings.ts';
 import { extent } from '../solver/sheets.ts';
 import { styleOf } from '../styles/registry.ts';
@@ -14,6 +15,7 @@ import { setCautions } from './set-cautions.ts';
 import { setPath } from './set-path.ts';
 import type { SetPlanReply } from './set-plan-reply.ts';
 import type { SetSpec } from './set-spec.ts';
+import type { SheetArea } from './sheet-areas.ts';
 import { sheetFile } from './sheet-file.ts';
 import { costPerKit, shoppingList } from './shopping.ts';
 
@@ -28,6 +30,18 @@ const shownSize = ({ width, height }: { readonly width: number; readonly height:
   width: showLength(width),
   height: showLength(height),
 });
+
+/** A piece's box, without the room for the kerf that lies beyond the sheet's edges. */
+function boxOnSheet(placed: Placed, { width, height }: SheetArea): Placed {
+  const [left, top] = [Math.max(0, placed.x), Math.max(0, placed.y)];
+  return {
+    ...placed,
+    x: left,
+    y: top,
+    width: Math.min(width, placed.x + placed.width) - left,
+    height: Math.min(height, placed.y + placed.height) - top,
+  };
+}
 
 function showLayout(
   set: SetSpec,
@@ -44,7 +58,7 @@ function showLayout(
     ...(faceUp === undefined ? {} : { faceUp }),
     sharedCuts: sharedEdges,
     placed: placed.map((each) => {
-      const { x, y, turn, ...size } = sheet.place(each);
+      const { x, y, turn, ...size } = sheet.place(boxOnSheet(each, area));
       return {
         piece: pieces[each.piece]?.name ?? '',
         x: showLength(x),

@@ -13,6 +13,7 @@ export interface ServeOptions {
 const banner = (url: string): string =>
   [
     `hemfold answers at ${url}`,
+    `The maker’s page:  ${url}/`,
     `API pages:         ${url}/docs`,
     'Your first folder, as SVG:',
     `  ${firstCurl(url)}`,
@@ -23,6 +24,7 @@ const banner = (url: string): string =>
 const groupBanner = (url: string): string =>
   [
     `hemfold answers the members of its group at ${url}`,
+    `The maker’s page:  ${url}/`,
     `API pages:         ${url}/docs`,
     `Sign in:           ${url}/sign-in`,
     'Who asks, with a token in TOKEN:',
