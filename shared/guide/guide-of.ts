@@ -5,13 +5,13 @@ import { scoreSideOf } from '../drawing/score-side.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { easilyMeasured } from '../lengths/easily-measured.ts';
 import type { Nm } from '../lengths/nanometres.ts';
-import { describeLength, inMm } from '../lengths/show-length.ts';
+import { describeEstimate, describeLength, inMm } from '../lengths/show-length.ts';
 import { cautions } from '../plan-reply/cautions.ts';
 import { warningsOf } from '../plan-reply/warnings.ts';
 import { type Box, ribbonLength, smallBow, ties } from '../ribbon/ribbon.ts';
 import { styleOf } from '../styles/registry.ts';
 import { sentence } from '../views/part-names.ts';
-import { type TextPictures, textPictures } from '../views/scene-picture.ts';
+import { type StepPicture, type TextPictures, textPictures } from '../views/scene-picture.ts';
 import { goesIn } from './goes-in.ts';
 import type { Block, Guide, GuideStep, Section } from './guide.ts';
 import type { GuideWish } from './guide-query.ts';
@@ -66,10 +66,7 @@ function sizesSection({ plan }: Folded): Section {
   const flat = style.flat(plan.dimensions, plan.spec);
   const { width, height, thickness } = plan.closed;
   const facts: [string, string][] = [
-    [
-      sentence(style.words.ready),
-      `${size(width, height)}, about ${describeLength(thickness, measure).replace('≈ ', '')} thick`,
-    ],
+    [sentence(style.words.ready), `${size(width, height)}, ${describeEstimate(thickness, measure)} thick`],
     [sentence(style.words.flat), size(flat.width, flat.height)],
     ['Cut out of', `${plan.arrangement.sheet.title}`],
     ['Blank', size(plan.blank.width, plan.blank.height)],
@@ -137,6 +134,12 @@ function machineSection({ plan }: Folded): Section {
   };
 }
 
+const guideStep = ({ words, picture, lies }: StepPicture): GuideStep => ({
+  words,
+  picture,
+  ...(lies ? { faceUp: 'Inside face up' } : {}),
+});
+
 /** What makers tell those who fold for the first time; common practice. */
 const foldingAdvice =
   'Fold each score lightly to and fro before it is creased hard, so that dark prints do not crack white. Crease with the bone folder under a scrap of paper, so that it leaves no shine.';
@@ -146,7 +149,7 @@ const foldsSection = ({ steps, done }: TextPictures): Section => ({
   title: 'Fold by fold',
   blocks: [
     { kind: 'text', text: foldingAdvice },
-    { kind: 'steps', steps: steps.map((step): GuideStep => ({ ...step, faceUp: 'Inside face up' })) },
+    { kind: 'steps', steps: steps.map(guideStep) },
     { kind: 'picture', picture: done, caption: 'Done.' },
   ],
 });

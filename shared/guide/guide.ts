@@ -11,7 +11,8 @@ export interface GuideTable {
 /** A step: what to do, which side of the sheet is up, and what it looks like. */
 export interface GuideStep {
   readonly words: string;
-  readonly faceUp: string;
+  /** Absent once the piece stands. */
+  readonly faceUp?: string;
   readonly picture: Picture;
 }
 

@@ -52,3 +52,10 @@ export function writeLength(length: Nm, measure: 'metric' | 'inch'): string {
 
 /** Square millimetres of a rectangle, for comparing sheets. */
 export const areaMm2 = (width: Nm, height: Nm): number => inMm(width) * inMm(height);
+
+/** The same for an estimate: `about 9 mm`. */
+export const describeEstimate = (length: Nm, measure: 'metric' | 'inch'): string =>
+  `about ${describeLength(length, measure).replace('≈ ', '')}`;
+
+/** Metres to three decimals, for what is longer than one length may be. */
+export const inMetres = (length: number): number => Number((length / NM_PER_MM / 1000).toFixed(3));

@@ -1,4 +1,5 @@
 import { NM_PER_MM } from '../lengths/nanometres.ts';
+import { inMetres } from '../lengths/show-length.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { ribbonNeeded, tapeNeeded } from './lengths-needed.ts';
 import type { NestedPaper } from './nested-paper.ts';
@@ -27,7 +28,6 @@ export interface Money {
   readonly currency: string;
 }
 
-const metres = (nm: number): number => Number((nm / NM_PER_MM / 1000).toFixed(3));
 const cents = (amount: number): number => Number(amount.toFixed(2));
 
 /** Everything that the set takes, papers first. */
@@ -73,9 +73,9 @@ function rollItem(kind: 'ribbon' | 'tape', nm: number, roll: Roll, packs: number
   return {
     item: kind,
     kind,
-    needed: metres(nm),
+    needed: inMetres(nm),
     unit: 'm',
-    short: metres(nm),
+    short: inMetres(nm),
     ...(packs === undefined || roll.metres === undefined ? {} : { packs, packOf: roll.metres }),
     ...(price === undefined || packs === undefined
       ? {}

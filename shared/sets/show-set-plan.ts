@@ -1,5 +1,4 @@
-import { NM_PER_MM } from '../lengths/nanometres.ts';
-import { showLength } from '../lengths/show-length.ts';
+import { inMetres, showLength } from '../lengths/show-length.ts';
 import type { Placed } from '../nesting/nesting.ts';
 import { warningsOf } from '../plan-reply/warnings.ts';
 import { extent } from '../solver/sheets.ts';
@@ -70,8 +69,6 @@ function showLayout(
   };
 }
 
-const metres = (nm: number): number => Number((nm / NM_PER_MM / 1000).toFixed(3));
-
 /** A planned set as its reply tells it. */
 export function showSetPlan({ set, pieces, papers }: PlannedSet): SetPlanReply {
   const sheets = sheetsOfSet(papers);
@@ -87,9 +84,9 @@ export function showSetPlan({ set, pieces, papers }: PlannedSet): SetPlanReply {
     sheets: papers.reduce((sum, { nesting }) => sum + nesting.sheets, 0),
     differentSheets: sheets.length,
     ...(ribbon
-      ? { ribbon: { each: showLength(ribbon.each), count: ribbon.count, metres: metres(ribbon.total) } }
+      ? { ribbon: { each: showLength(ribbon.each), count: ribbon.count, metres: inMetres(ribbon.total) } }
       : {}),
-    ...(tape > 0 ? { tape: { metres: metres(tape) } } : {}),
+    ...(tape > 0 ? { tape: { metres: inMetres(tape) } } : {}),
     shopping: [...shoppingList(set, pieces, papers)],
     perKit: {
       cost: [...costPerKit(set, pieces, papers)],

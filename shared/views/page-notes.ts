@@ -1,5 +1,5 @@
 import type { Folded } from '../folding/proof-of.ts';
-import { describeLength } from '../lengths/show-length.ts';
+import { describeEstimate, describeLength } from '../lengths/show-length.ts';
 import { styleOf } from '../styles/registry.ts';
 import { sentence } from './part-names.ts';
 
@@ -7,10 +7,8 @@ import { sentence } from './part-names.ts';
 export function sizeOf({ plan }: Folded): string {
   const { measure } = plan.spec;
   const { width, height, thickness } = plan.closed;
-  // an estimate, which "about" says already
-  const thick = describeLength(thickness, measure).replace('≈ ', '');
   const ready = sentence(styleOf(plan.spec).words.ready);
-  return `${ready} ${describeLength(width, measure)} wide, ${describeLength(height, measure)} high and about ${thick} thick.`;
+  return `${ready} ${describeLength(width, measure)} wide, ${describeLength(height, measure)} high and ${describeEstimate(thickness, measure)} thick.`;
 }
 
 const larger: Readonly<Record<number, string>> = {

@@ -21,10 +21,18 @@ export const pictureOfScene = ({ name, heading, description, width, height, mark
   marks: moveMarks(marks, margin, margin),
 });
 
+/** What to do, and what it looks like. */
+export interface StepPicture {
+  readonly words: string;
+  readonly picture: Picture;
+  /** The sheet still lies on the table, its inside up; else the piece stands. */
+  readonly lies: boolean;
+}
+
 /** Pictures to stand among text, and one legend for all of them. */
 export interface TextPictures {
   readonly sheet: Picture;
-  readonly steps: readonly { readonly words: string; readonly picture: Picture }[];
+  readonly steps: readonly StepPicture[];
   readonly done: Picture;
   readonly legend: Picture;
 }
@@ -72,7 +80,11 @@ export function textPictures(folded: Folded, print: 'standard' | 'large' = 'stan
   const explained = legend(all, folded.plan, legendWidth);
   return {
     sheet: shown(sheet),
-    steps: steps.map((scene) => ({ words: scene.heading, picture: shown(scene) })),
+    steps: steps.map((scene) => ({
+      words: scene.heading,
+      picture: shown(scene),
+      lies: scene.ratio !== undefined,
+    })),
     done: shown(done),
     legend: {
       name: 'legend',

@@ -70,7 +70,7 @@ const tableHtml = ({ caption, head, rows }: Extract<Block, { kind: 'table' }>): 
 };
 
 const stepHtml = ({ words, faceUp, picture }: GuideStep): string =>
-  `<li><p>${escaped(words)} <span class="face">${escaped(faceUp)}.</span></p>${svgOf(picture)}</li>`;
+  `<li><p>${escaped(words)}${faceUp === undefined ? '' : ` <span class="face">${escaped(faceUp)}.</span>`}</p>${svgOf(picture)}</li>`;
 
 /** The picture within a page: no XML declaration, and as wide as there is room. */
 const svgOf = (picture: Picture): string => writePicture(picture).replace(/^<\?xml[^>]*\?>\s*/u, '');

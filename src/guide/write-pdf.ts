@@ -156,7 +156,7 @@ class Writer {
     const columns = body > 12 ? 1 : 2;
     const width = (this.#width - stepGap * (columns - 1)) / columns;
     const row = steps.slice(first, first + columns).map(({ words, faceUp, picture }, index) => ({
-      text: `${first + index + 1}. ${words} ${faceUp}.`,
+      text: `${first + index + 1}. ${words}${faceUp === undefined ? '' : ` ${faceUp}.`}`,
       picture,
       wide: wideOf(picture, width),
     }));

@@ -72,6 +72,18 @@ describe('a guide', () => {
   });
 });
 
+test('a box lies inside up until it is set up; from then on no face is', () => {
+  const box = foldedFrom({ style: 'tuck-box', contents: { item: { size: 'iso-a6' }, perPocket: 24 } });
+  const steps = guideOf(box, { machine: 'yes', print: 'standard' })
+    .sections.flatMap(({ blocks }) => blocks)
+    .flatMap((block) => (block.kind === 'steps' ? block.steps : []));
+  const stands = box.program.steps.findIndex(({ kind }) => kind === 'stand');
+  expect(stands).toBeGreaterThan(0);
+  expect(steps.map(({ faceUp }) => faceUp)).toEqual(
+    steps.map((_, index) => (index < stands ? 'Inside face up' : undefined)),
+  );
+});
+
 describe('the scores that a maker measures', () => {
   const scores = (raw: object) =>
     guideOf(foldedFrom(raw), { machine: 'yes', print: 'standard' }).sections.find(
