@@ -8,7 +8,7 @@ export interface Served extends Run {
 /** Waits until a service has said where it answers. */
 export async function addressOf(run: Run): Promise<string> {
   await expect.poll(() => run.output() + run.errors(), { timeout: 60_000 }).toContain('Ctrl+C');
-  const [, url] = / at (http\S+)\n/.exec(run.output()) ?? [];
+  const [, url] = / at (http\S+)\nThe maker/.exec(run.output()) ?? [];
   if (url === undefined) throw new Error(run.output());
   return url;
 }
