@@ -9,6 +9,9 @@ export interface OpenLine {
   readonly stretches: readonly Stretch[];
 }
 
+/** Lines that are no farther apart than this are one: drawings are written to a micrometre, and no tool tells two. */
+const SAME: Nm = 2000;
+
 /** What is left of an outline: all of it, or the lines that nothing before it has drawn. */
 export type Left = { readonly whole: Contour } | { readonly lines: readonly OpenLine[] };
 
@@ -17,12 +20,17 @@ export type Left = { readonly whole: Contour } | { readonly lines: readonly Open
  * lines can be shared: pieces lie in boxes of their own, and so do strips of glue.
  */
 export class LinesOnce {
-  readonly #drawn = new Map<string, [from: Nm, to: Nm][]>();
+  /** By axis and place across it, in steps of {@link SAME}. */
+  readonly #drawn = new Map<string, Drawn[]>();
 
   /** Takes a line along an axis as drawn already, as the edge of a sheet is there. */
   take(from: Point, to: Point): void {
     const line = alongAxis(from, to);
-    if (line) this.#listOf(line.key).push([Math.min(line.from, line.to), Math.max(line.from, line.to)]);
+    if (!line) return;
+    const key = keyOf(line, 0);
+    const list = this.#drawn.get(key) ?? [];
+    this.#drawn.set(key, list);
+    list.push({ across: line.across, low: Math.min(line.from, line.to), high: Math.max(line.from, line.to) });
   }
 
   /** What is left of an outline, which is then drawn. */
@@ -44,7 +52,8 @@ export class LinesOnce {
       }
       const left = this.#leftOf(line);
       const [only] = left;
-      if (left.length !== 1 || only?.[0] !== line.from || only[1] !== line.to) missing = true;
+      const isWhole = left.length === 1 && only && near(only[0], line.from) && near(only[1], line.to);
+      if (!isWhole) missing = true;
       for (const [start, end] of left) add(line.at(start), { to: line.at(end) });
       this.take(from, stretch.to);
     });
@@ -52,16 +61,14 @@ export class LinesOnce {
     return { lines: joinedAround(lines) };
   }
 
-  #listOf(key: string): [Nm, Nm][] {
-    const list = this.#drawn.get(key) ?? [];
-    this.#drawn.set(key, list);
-    return list;
-  }
-
   /** The stretches of a line that are not drawn yet, in the line's own direction. */
-  #leftOf({ key, from, to }: AxisLine): [Nm, Nm][] {
+  #leftOf(line: AxisLine): [Nm, Nm][] {
+    const { from, to, across } = line;
+    const drawn = ([-1, 0, 1] as const)
+      .flatMap((step) => this.#drawn.get(keyOf(line, step)) ?? [])
+      .filter((each) => near(each.across, across));
     let left: [Nm, Nm][] = [[Math.min(from, to), Math.max(from, to)]];
-    for (const [start, end] of this.#drawn.get(key) ?? [])
+    for (const { low: start, high: end } of drawn)
       left = left.flatMap(([low, high]): [Nm, Nm][] =>
         end <= low || start >= high
           ? [[low, high]]
@@ -70,13 +77,21 @@ export class LinesOnce {
               ...(end < high ? [[end, high] as [Nm, Nm]] : []),
             ],
       );
-    left.sort(([one], [other]) => one - other);
+    left = left.filter(([low, high]) => high - low > SAME).sort(([one], [other]) => one - other);
     return from <= to ? left : left.reverse().map(([low, high]) => [high, low]);
   }
 }
 
+interface Drawn {
+  readonly across: Nm;
+  readonly low: Nm;
+  readonly high: Nm;
+}
+
 interface AxisLine {
-  readonly key: string;
+  readonly axis: 'x' | 'y';
+  /** Where it lies across its axis. */
+  readonly across: Nm;
   readonly from: Nm;
   readonly to: Nm;
   at(place: Nm): Point;
@@ -85,10 +100,16 @@ interface AxisLine {
 /** A stretch along an axis, to whole nanometres. */
 function alongAxis(from: Point, to: Point): AxisLine | undefined {
   const [x1, y1, x2, y2] = [from.x, from.y, to.x, to.y].map(Math.round) as [Nm, Nm, Nm, Nm];
-  if (x1 === x2 && y1 !== y2) return { key: `x ${x1}`, from: y1, to: y2, at: (y) => ({ x: x1, y }) };
-  if (y1 === y2 && x1 !== x2) return { key: `y ${y1}`, from: x1, to: x2, at: (x) => ({ x, y: y1 }) };
+  if (x1 === x2 && y1 !== y2) return { axis: 'x', across: x1, from: y1, to: y2, at: (y) => ({ x: x1, y }) };
+  if (y1 === y2 && x1 !== x2) return { axis: 'y', across: y1, from: x1, to: x2, at: (x) => ({ x, y: y1 }) };
   return undefined;
 }
+
+const near = (one: Nm, other: Nm): boolean => Math.abs(one - other) <= SAME;
+
+/** The step in which a line lies, or one beside it. */
+const keyOf = ({ axis, across }: AxisLine, beside: -1 | 0 | 1): string =>
+  `${axis} ${Math.round(across / SAME) + beside}`;
 
 const same = (p: Point, q: Point): boolean =>
   Math.round(p.x) === Math.round(q.x) && Math.round(p.y) === Math.round(q.y);
