@@ -32,7 +32,7 @@ export function pageConfig(outDir, projectFolder) {
     plugins: plugins(),
     base: './',
     publicDir: false,
-    logLevel: 'warn',
+    logLevel: 'error',
     define: { __HEMFOLD_VERSION__: JSON.stringify(version) },
     build: {
       outDir,
