@@ -3,13 +3,17 @@ import { drawFinished } from '../drawing/draw-folder.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { scoreSideOf } from '../drawing/score-side.ts';
 import type { Folded } from '../folding/proof-of.ts';
+import { boundsOf } from '../geometry/bounds.ts';
+import { type Piece, piecesOf } from '../knockouts/pieces.ts';
 import { easilyMeasured } from '../lengths/easily-measured.ts';
+import type { Measure } from '../lengths/length-schema.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import { describeEstimate, describeLength, inMm } from '../lengths/show-length.ts';
 import { cautions } from '../plan-reply/cautions.ts';
 import { warningsOf } from '../plan-reply/warnings.ts';
 import { type Box, ribbonLength, smallBow, ties } from '../ribbon/ribbon.ts';
 import { styleOf } from '../styles/registry.ts';
+import { printNote, swappedNote } from '../views/laying.ts';
 import { sentence } from '../views/part-names.ts';
 import { type StepPicture, type TextPictures, textPictures } from '../views/scene-picture.ts';
 import { goesIn } from './goes-in.ts';
@@ -32,7 +36,7 @@ export interface AboutDesign {
  */
 export function guideOf(
   folded: Folded,
-  { machine, print }: Pick<GuideWish, 'machine' | 'print'>,
+  { machine, print, shows }: Pick<GuideWish, 'machine' | 'print' | 'shows'>,
   about: AboutDesign = {},
 ): Guide {
   const drawing = drawFinished(folded);
@@ -44,10 +48,10 @@ export function guideOf(
     sections: [
       sizesSection(folded),
       needsSection(folded, drawing, byHand),
-      sheetSection(pictures),
+      sheetSection(pictures, [...swappedNote(shows), ...printNote(folded.plan)]),
       ...(byHand ? [] : [machineSection(folded)]),
       scoringSection(drawing, folded.plan.spec.measure),
-      foldsSection(pictures),
+      foldsSection(pictures, piecesOf(folded)),
       ...glueSection(folded),
       ...locksSection(folded),
       tieSection(folded),
@@ -74,7 +78,8 @@ function sizesSection({ plan }: Folded): Section {
   return { id: 'sizes', title: 'Finished size', blocks: [{ kind: 'facts', facts }] };
 }
 
-function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boolean): Section {
+function needsSection(folded: Folded, drawing: Drawing, byHand: boolean): Section {
+  const { plan, program } = folded;
   const { measure } = plan.spec;
   const glue = program.steps.filter((step) => step.kind === 'glue');
   const tape = easilyMeasured(tapeLength(glue), measure);
@@ -94,6 +99,7 @@ function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boole
         items: [
           `Paper: ${sheet.title}, ${describeLength(sheet.width, measure)} by ${describeLength(sheet.height, measure)}`,
           `To cut: ${cut}`,
+          ...piecesOf(folded).map((piece) => ofSecondPaper(piece, measure)),
           ...(contents === undefined ? [] : [contents]),
           ...(glue.length > 0 ? [`Tape or glue: about ${describeLength(tape, measure)} in all`] : []),
           byHand
@@ -105,10 +111,17 @@ function needsSection({ plan, program }: Folded, drawing: Drawing, byHand: boole
   };
 }
 
-const sheetSection = ({ sheet, legend }: TextPictures): Section => ({
+function ofSecondPaper({ name, title, shape }: Piece, measure: Measure): string {
+  const { left, top, right, bottom } = boundsOf(shape);
+  const size = [right - left, bottom - top].map((length) => describeLength(Math.round(length), measure));
+  return `From another paper, ${name}: ${title}, ${size.join(' by ')}`;
+}
+
+const sheetSection = ({ sheet, legend }: TextPictures, notes: readonly string[]): Section => ({
   id: 'parts',
   title: 'The sheet and its parts',
   blocks: [
+    ...notes.map((text) => ({ kind: 'text', text }) as const),
     { kind: 'picture', picture: sheet, caption: sheet.description },
     { kind: 'picture', picture: legend, caption: `${legend.title}.` },
   ],
@@ -144,11 +157,16 @@ const guideStep = ({ words, picture, lies }: StepPicture): GuideStep => ({
 const foldingAdvice =
   'Fold each score lightly to and fro before it is creased hard, so that dark prints do not crack white. Crease with the bone folder under a scrap of paper, so that it leaves no shine.';
 
-const foldsSection = ({ steps, done }: TextPictures): Section => ({
+/** Common practice: later no hand comes between the layers. */
+const inlayAdvice =
+  'Tape each inlay behind its opening, and each frame around it, once the folds are creased and before anything is glued.';
+
+const foldsSection = ({ steps, done }: TextPictures, pieces: readonly Piece[]): Section => ({
   id: 'folds',
   title: 'Fold by fold',
   blocks: [
     { kind: 'text', text: foldingAdvice },
+    ...(pieces.length > 0 ? [{ kind: 'text', text: inlayAdvice } as const] : []),
     { kind: 'steps', steps: steps.map(guideStep) },
     { kind: 'picture', picture: done, caption: 'Done.' },
   ],

@@ -11,6 +11,9 @@ export const guideQuery = z.strictObject({
   machine: z.enum(['yes', 'no']).default('yes').meta({
     description: 'Whether a machine scores and cuts; with `no` everything is told for hand tools.',
   }),
+  shows: z.enum(['outside', 'inside']).default('outside').meta({
+    description: 'Which face of the paper becomes the outside of the folder.',
+  }),
   paper: z.enum(['a4', 'letter']).default('a4').meta({ description: 'What a PDF is printed on.' }),
   template: z.enum(['yes', 'no']).default('no').meta({
     description:

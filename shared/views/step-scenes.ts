@@ -13,6 +13,7 @@ import { foldMarks } from './fold-line.ts';
 import { glueMarks } from './glue-marks.ts';
 import { posedMarks } from './half-open-scene.ts';
 import { marksOfFaces } from './joined-faces.ts';
+import { printNote } from './laying.ts';
 import { moveMarks } from './move-marks.ts';
 import { paint } from './painted.ts';
 import { namesIn } from './part-names.ts';
@@ -73,7 +74,7 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
   );
   const first = number === 1;
   const task = stepSentence(step, plan, namesIn(folded));
-  const words = first ? `Lay the sheet with its inside face up. ${task}` : task;
+  const words = first ? ['Lay the sheet with its inside face up.', ...printNote(plan), task].join(' ') : task;
   const marks = [
     group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('prints', first ? sheetPrint(folded, seen) : []),

@@ -69,6 +69,7 @@ export const folderCommands: readonly SpecCommand[] = [
       machine: ['yes, or no for hand tools alone', 'yes'],
       paper: ['what a PDF is printed on, a4 or letter', 'a4'],
       template: ['yes for the blank in real size in a PDF', 'no'],
+      shows: ['which face of the paper becomes the outside of the folder, outside or inside', 'outside'],
     }),
     run: async (spec, options) => {
       const { guideQuery } = await import('../../shared/guide/guide-query.ts');

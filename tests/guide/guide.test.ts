@@ -19,7 +19,7 @@ describe.each(everyKind)('the maker’s sheet of %j', (spec) => {
   const folded = foldedFrom(spec);
 
   test('has a picture for every step, and every section once', () => {
-    const guide = guideOf(folded, { machine: 'yes', print: 'standard' });
+    const guide = guideOf(folded, { machine: 'yes', print: 'standard', shows: 'outside' });
     const steps = guide.sections
       .flatMap(({ blocks }) => blocks)
       .flatMap((block) => (block.kind === 'steps' ? block.steps : []));
@@ -31,7 +31,10 @@ describe.each(everyKind)('the maker’s sheet of %j', (spec) => {
   });
 
   test('as a page has unique ids, links that lead somewhere, and every caution', () => {
-    const html = writeGuideHtml(guideOf(folded, { machine: 'yes', print: 'standard' }, about), 'standard');
+    const html = writeGuideHtml(
+      guideOf(folded, { machine: 'yes', print: 'standard', shows: 'outside' }, about),
+      'standard',
+    );
     const ids = [...html.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
     expect(new Set(ids).size).toBe(ids.length);
     for (const [, target] of html.matchAll(/href="#([^"]+)"/gu)) expect(ids).toContain(target);
@@ -46,7 +49,10 @@ describe('a guide', () => {
   const folded = foldedFrom(spec);
 
   test('writes what a design says as text, never as markup', () => {
-    const html = writeGuideHtml(guideOf(folded, { machine: 'yes', print: 'standard' }, about), 'standard');
+    const html = writeGuideHtml(
+      guideOf(folded, { machine: 'yes', print: 'standard', shows: 'outside' }, about),
+      'standard',
+    );
     expect(html).toContain('<h1>Lamp room &lt;folder&gt; &amp; &quot;friends&quot;</h1>');
     expect(html).not.toContain('<folder>');
     for (const words of ['First.', 'Second.', 'The Thursday craft evening', 'CC-BY-4.0'])
@@ -54,11 +60,13 @@ describe('a guide', () => {
   });
 
   test('for hand tools speaks of no machine’s work', () => {
-    const ids = guideOf(folded, { machine: 'no', print: 'standard' }).sections.map(({ id }) => id);
-    expect(ids).not.toContain('machine');
-    expect(guideOf(folded, { machine: 'yes', print: 'standard' }).sections.map(({ id }) => id)).toContain(
-      'machine',
+    const ids = guideOf(folded, { machine: 'no', print: 'standard', shows: 'outside' }).sections.map(
+      ({ id }) => id,
     );
+    expect(ids).not.toContain('machine');
+    expect(
+      guideOf(folded, { machine: 'yes', print: 'standard', shows: 'outside' }).sections.map(({ id }) => id),
+    ).toContain('machine');
   });
 
   test('sent as a page may use its own style alone: the policy names that style’s digest', async () => {
@@ -74,7 +82,7 @@ describe('a guide', () => {
 
 test('a box lies inside up until it is set up; from then on no face is', () => {
   const box = foldedFrom({ style: 'tuck-box', contents: { item: { size: 'iso-a6' }, perPocket: 24 } });
-  const steps = guideOf(box, { machine: 'yes', print: 'standard' })
+  const steps = guideOf(box, { machine: 'yes', print: 'standard', shows: 'outside' })
     .sections.flatMap(({ blocks }) => blocks)
     .flatMap((block) => (block.kind === 'steps' ? block.steps : []));
   const stands = box.program.steps.findIndex(({ kind }) => kind === 'stand');
@@ -86,7 +94,7 @@ test('a box lies inside up until it is set up; from then on no face is', () => {
 
 describe('the scores that a maker measures', () => {
   const scores = (raw: object) =>
-    guideOf(foldedFrom(raw), { machine: 'yes', print: 'standard' }).sections.find(
+    guideOf(foldedFrom(raw), { machine: 'yes', print: 'standard', shows: 'outside' }).sections.find(
       ({ id }) => id === 'scores',
     );
 

@@ -93,7 +93,7 @@ test('its plan tells the locks, and its maker’s sheet glues nothing', () => {
   expect(plan.tapeLength.mm).toBe(0);
   expect(plan.knockouts).toBeUndefined();
   for (const machine of ['yes', 'no'] as const) {
-    const sheet = JSON.stringify(guideOf(folded, { machine, print: 'standard' }));
+    const sheet = JSON.stringify(guideOf(folded, { machine, print: 'standard', shows: 'outside' }));
     expect(sheet).toContain('Push the tongues of the pocket tabs through their slots');
     expect(sheet).toContain('Where the slots are cut');
     expect(sheet).not.toMatch(/Tape or glue|glue at|Where the glue goes/u);

@@ -82,6 +82,8 @@ export const phrases: Phrases = {
   // Schritte
   'Step {number}: {words}': 'Schritt {number}: {words}',
   'Lay the sheet with its inside face up.': 'Den Bogen mit der Innenseite nach oben hinlegen.',
+  'The top of the outside print lies at the top.': 'Die Oberkante des äußeren Musters liegt oben.',
+  'The top of the outside print lies on the left.': 'Die Oberkante des äußeren Musters liegt links.',
   'Fold the {words} over, toward you.': '{words}: zu dir hin umfalten.',
   'Fold the {words} behind, away from you.': '{words}: nach hinten umfalten, von dir weg.',
   'Bend the {words} toward you, to a right angle.': '{words}: zu dir hin zum rechten Winkel biegen.',

@@ -82,6 +82,9 @@ export const phrases: Phrases = {
   // pasos
   'Step {number}: {words}': 'Paso {number}: {words}',
   'Lay the sheet with its inside face up.': 'Pon la hoja con la cara interior arriba.',
+  'The top of the outside print lies at the top.': 'La parte de arriba del estampado exterior queda arriba.',
+  'The top of the outside print lies on the left.':
+    'La parte de arriba del estampado exterior queda a la izquierda.',
   'Fold the {words} over, toward you.': '{words}: pliega hacia ti.',
   'Fold the {words} behind, away from you.': '{words}: pliega hacia atrás.',
   'Bend the {words} toward you, to a right angle.': '{words}: dobla hacia ti en ángulo recto.',

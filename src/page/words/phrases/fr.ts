@@ -82,6 +82,8 @@ export const phrases: Phrases = {
   // étapes
   'Step {number}: {words}': 'Étape {number} : {words}',
   'Lay the sheet with its inside face up.': 'Poser la feuille face intérieure dessus.',
+  'The top of the outside print lies at the top.': 'Le haut du motif extérieur est en haut.',
+  'The top of the outside print lies on the left.': 'Le haut du motif extérieur est à gauche.',
   'Fold the {words} over, toward you.': '{words} : replier vers vous.',
   'Fold the {words} behind, away from you.': '{words} : replier vers l’arrière.',
   'Bend the {words} toward you, to a right angle.': '{words} : plier vers vous à angle droit.',
