@@ -12,7 +12,7 @@ const lay = {
 } as const;
 
 /** The edge from which stretches are measured, while an edge lies against the home edge. */
-const fromEdge = { left: 'top edge', top: 'left edge, now nearest to you' } as const;
+export const fromEdge = { left: 'top edge', top: 'left edge, now nearest to you' } as const;
 
 /** Where each score is pressed by hand, in the order in which the sheet is turned. */
 export function scoringSection(drawing: Drawing, measure: Measure): Section {
@@ -38,16 +38,21 @@ export function scoringSection(drawing: Drawing, measure: Measure): Section {
   };
 }
 
+/** What is told in millimetres and in inches, the reader's own measure first. */
+const ownFirst = <Item>(both: readonly Item[], measure: Measure): readonly Item[] =>
+  measure === 'inch' ? both.toReversed() : both;
+
 function passTable(pass: BoardPass, drawing: Drawing, measure: Measure, number: number): GuideTable {
   const length = pass.home === 'left' ? drawing.height : drawing.width;
   const rows = pass.scores.map((score) => {
     const [inch, metric] = [onInchRule(score.at), onMetricRule(score.at)];
+    const onRules = [
+      [metric.text, offText(metric.off)],
+      [inch.text, offText(inch.off)],
+    ];
     return [
       inMillimetres(score.at),
-      metric.text,
-      offText(metric.off),
-      inch.text,
-      offText(inch.off),
+      ...ownFirst(onRules, measure).flat(),
       extentText(score, length, measure),
       score.folds.join(', '),
     ];
@@ -57,10 +62,7 @@ function passTable(pass: BoardPass, drawing: Drawing, measure: Measure, number: 
     caption: `Pass ${number}: from the ${pass.home} edge`,
     head: [
       'Exact, mm',
-      'On a rule, mm',
-      'off by',
-      'On a rule, in',
-      'off by',
+      ...ownFirst(['On a rule, mm', 'On a rule, in'], measure).flatMap((title) => [title, 'off by']),
       `From where to where, from the ${fromEdge[pass.home]}`,
       'For the fold of',
     ],
@@ -68,7 +70,8 @@ function passTable(pass: BoardPass, drawing: Drawing, measure: Measure, number: 
   };
 }
 
-function extentText({ whole, stretches }: BoardScore, length: number, measure: Measure): string {
+/** From where to where a score runs, from the edge that the table's head names. */
+export function extentText({ whole, stretches }: BoardScore, length: number, measure: Measure): string {
   if (whole) return 'edge to edge';
   return stretches
     .map(([from, to]) => {

@@ -24,7 +24,7 @@ export function labelsOf(
     kits: numbers.map((number) => ({ heading: `${title}: ${number} of ${set.kits}`, lines })),
     cards: pieces.flatMap(({ name, spec, folded }) =>
       'make' in spec && folded && folded.program.steps.length > 0
-        ? [scoreCard(sentence(name), folded, print)]
+        ? [scoreCard(sentence(name), folded, { print, shows: spec.shows ?? 'outside' })]
         : [],
     ),
   };

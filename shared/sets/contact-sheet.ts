@@ -3,6 +3,7 @@ import { flatten } from '../geometry/flatten.ts';
 import { mm } from '../lengths/nanometres.ts';
 import { inMm, writeLength } from '../lengths/show-length.ts';
 import type { FaceMark, LineMark, Mark, PagePoint, Picture, TextMark } from '../views/picture.ts';
+import { widthOf } from '../views/text-block.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { labelSpot } from './label-spot.ts';
 import { liesMirrored, lying } from './lying.ts';
@@ -45,7 +46,7 @@ export function contactSheet(
     width: across * column + 2 * margin,
     height,
     marks: [
-      text(title, { x: margin, y: margin }, 5, true),
+      text(title, { x: margin, y: margin }, Math.min(5, (across * column) / widthOf(title, 1, true)), true),
       ...sheets.flatMap((sheet, index) =>
         oneSheet(set, pieces, sheet, letters, {
           x: margin + (index % across) * column,

@@ -1,16 +1,28 @@
 import type { Label, LabelLine } from '../../shared/labels/labels.ts';
+import type { LabelsWish } from '../../shared/labels/labels-query.ts';
 import type { Picture } from '../../shared/views/picture.ts';
 import { fonts } from '../guide/pdf-document.ts';
 import { pageMargin, points } from '../guide/pdf-page.ts';
 
 type Pdf = PDFKit.PDFDocument;
 
-/** Sizes of text in points, and how many columns of labels it leaves room for. */
-export const formOf = {
-  standard: { heading: 12, body: 9, columns: 2 },
-  large: { heading: 19, body: 16, columns: 1 },
-} as const;
-export type Form = (typeof formOf)[keyof typeof formOf];
+/** Sizes of text in points, and how many columns of labels they leave room for. */
+export interface Form {
+  readonly heading: number;
+  readonly body: number;
+  readonly columns: number;
+}
+
+/** What is tried in order until no label has to go on over a second page; the first, if none serves. */
+export const formsOf: Readonly<Record<LabelsWish['print'], readonly [Form, ...Form[]]>> = {
+  standard: [
+    { heading: 12, body: 9, columns: 2 },
+    { heading: 12, body: 8.5, columns: 2 },
+    { heading: 12, body: 8, columns: 2 },
+    { heading: 12, body: 7.5, columns: 2 },
+  ],
+  large: [{ heading: 19, body: 16, columns: 1 }],
+};
 
 /** Kept free between a label's text and the lines to cut along, in points. */
 export const pad = 10;
@@ -25,18 +37,11 @@ export interface Page {
   readonly size: { readonly width: number; readonly height: number };
   /** Stands at its foot. */
   readonly foot: string;
+  readonly form: Form;
 }
 
-/**
- * Labels laid out on pages, as many a page as have room.
- * @param wanted one of each label, or pages that are filled with copies of one, to be printed as often as it takes
- */
-export function pagesOf(
-  pdf: Pdf,
-  labels: readonly Label[],
-  form: Form,
-  wanted: 'once' | { readonly copies: number },
-): readonly Page[] {
+/** Labels in parts that fit, and how large each may be. */
+function laidOut(pdf: Pdf, labels: readonly Label[], form: Form) {
   const room = {
     width: pdf.page.width - 2 * points(pageMargin),
     height: pdf.page.height - 2 * points(pageMargin) - footHeight,
@@ -46,13 +51,29 @@ export function pagesOf(
   const parts = labels.flatMap((label) => inParts(label, room.height, heightOf));
   const tallest = Math.max(...parts.map(heightOf), 1);
   const rows = Math.max(1, Math.floor(room.height / tallest));
-  const size = { width, height: room.height / rows };
-  const most = rows * form.columns;
+  return { form, parts, size: { width, height: room.height / rows }, most: rows * form.columns };
+}
+
+/**
+ * Labels laid out on pages, as many a page as have room.
+ * @param wanted one of each label, or pages that are filled with copies of one, to be printed as often as it takes
+ */
+export function pagesOf(
+  pdf: Pdf,
+  labels: readonly Label[],
+  forms: readonly [Form, ...Form[]],
+  wanted: 'once' | { readonly copies: number },
+): readonly Page[] {
+  const whole = forms
+    .map((form) => laidOut(pdf, labels, form))
+    .find(({ parts }) => parts.length === labels.length);
+  const { form, parts, size, most } = whole ?? laidOut(pdf, labels, forms[0]);
   if (wanted === 'once')
     return Array.from({ length: Math.ceil(parts.length / most) }, (_, page) => ({
       labels: parts.slice(page * most, (page + 1) * most),
       size,
       foot: '',
+      form,
     }));
   const each = Math.min(most, wanted.copies);
   const times = Math.ceil(wanted.copies / each);
@@ -60,11 +81,16 @@ export function pagesOf(
     labels: Array.from({ length: each }, () => part),
     size,
     foot: times === 1 ? '' : `Print this page ${times} times, for ${wanted.copies} kits.`,
+    form,
   }));
 }
 
 /** A number stays with its fraction and its unit. */
-export const unbroken = (text: string): string => text.replaceAll(/(\d) (?=\d+\/\d|mm\b|in\b)/gu, '$1\u00A0');
+export const unbroken = (text: string): string =>
+  text.replaceAll(
+    /([\d≈]) (?=\d+\/\d|mm\b|in\b)|≈ /gu,
+    (_, before: string | undefined) => `${before ?? '≈'}\u00A0`,
+  );
 
 export const textOf = ({ lead, text }: LabelLine): string => unbroken([lead, text].filter(Boolean).join(' '));
 

@@ -11,12 +11,19 @@ const MOST_LABELS = 1000;
 /**
  * The labels and cards of a set as a PDF.
  * @param made the time that the document tells
+ * @param signal aborted when nobody waits for the labels any more
+ * @throws GivenUp when the signal was aborted
  * @throws CannotBeFolded where a piece cannot be made
  * @throws HttpProblem with 422 for more than a thousand kits
  */
-export async function labelsOfSet(set: SetSpec, wish: LabelsWish, made: Date): Promise<Buffer> {
+export async function labelsOfSet(
+  set: SetSpec,
+  wish: LabelsWish,
+  made: Date,
+  signal?: AbortSignal,
+): Promise<Buffer> {
   if (set.kits > MOST_LABELS) throw tooMany(set.kits);
-  return writeLabels(labelsOf(set, await cutPieces(set), wish), wish, made);
+  return writeLabels(labelsOf(set, await cutPieces(set, signal), wish), wish, made);
 }
 
 const tooMany = (kits: number): HttpProblem => {

@@ -8,7 +8,7 @@ import {
   below,
   type Form,
   footHeight,
-  formOf,
+  formsOf,
   type Page,
   pad,
   pagesOf,
@@ -31,14 +31,14 @@ export async function writeLabels(
   const pdf = newPdf(title, wish.paper, made);
   const document = pdf.struct('Document');
   pdf.addStructure(document);
-  const form = formOf[wish.print];
+  const forms = formsOf[wish.print];
   const pages = [
-    ...pagesOf(pdf, kits, form, 'once'),
-    ...cards.flatMap((card) => pagesOf(pdf, [card], form, { copies: count })),
+    ...pagesOf(pdf, kits, forms, 'once'),
+    ...cards.flatMap((card) => pagesOf(pdf, [card], forms, { copies: count })),
   ];
   for (const [index, page] of pages.entries()) {
     if (index > 0) pdf.addPage();
-    writePage(pdf, document, page, form);
+    writePage(pdf, document, page);
     // a large class must not keep others waiting
     await nextTurn();
   }
@@ -46,12 +46,7 @@ export async function writeLabels(
   return finished(pdf);
 }
 
-function writePage(
-  pdf: Pdf,
-  parent: PDFKit.PDFStructureElement,
-  { labels, size, foot }: Page,
-  form: Form,
-): void {
+function writePage(pdf: Pdf, parent: PDFKit.PDFStructureElement, { labels, size, foot, form }: Page): void {
   cutLines(pdf, size, form.columns, Math.ceil(labels.length / form.columns));
   for (const [index, label] of labels.entries()) {
     const [column, row] = [index % form.columns, Math.floor(index / form.columns)];

@@ -3,8 +3,9 @@ import type { Change } from '../store/tables.ts';
 import { type Doing, writeAct } from './audit.ts';
 import type { Identified } from './identify.ts';
 
-/** A browser stays signed in for this long at most, and never longer than its token is taken. */
 const dayMs = 24 * 60 * 60 * 1000;
+
+/** A browser stays signed in for this long at most, and never longer than its token is taken. */
 const longestSessionMs = 30 * dayMs;
 
 /** So long the log tells of a sign-in; acts on the group stay. */

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { HttpProblem } from '../problem/http-problem.ts';
+import { isStorable } from '../store/stored-time.ts';
 import type { Caller } from './caller.ts';
 import type { TokenWish } from './members.ts';
 import type { tokenWish } from './replies.ts';
@@ -7,14 +8,13 @@ import type { tokenWish } from './replies.ts';
 const refuse = (status: number, path: string, message: string, remedy: string) =>
   new HttpProblem(status, `Nothing was made: ${message}.`, [{ path, message, remedy }]);
 
-/** A time as it is stored. Years have four digits, so that times sort as they pass. */
+/** A time as it is stored. */
 function timeOf(text: string, now: Date): string {
   const time = new Date(text);
   if (time <= now) throw refuse(400, '/expires', 'the token would have ended already', 'give a later time');
-  const written = time.toISOString();
-  if (written.length > 24)
+  if (!isStorable(time))
     throw refuse(400, '/expires', 'the year has more than four digits', 'give an earlier time');
-  return written;
+  return time.toISOString();
 }
 
 /**

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { moment } from '../replies/moment.ts';
+import { isStorable } from '../store/stored-time.ts';
 
 const expires = z.iso
   .datetime({ offset: true, error: 'a time is written as in 2027-03-31T18:00:00Z' })
-  .refine((text) => new Date(text).toISOString().length === 24, 'the year has more than four digits')
+  .refine((text) => isStorable(new Date(text)), 'the year has more than four digits')
   .meta({ description: 'From this moment on the link gives nothing.', format: 'date-time' });
 
 /** What a new link to a design is asked for with. */

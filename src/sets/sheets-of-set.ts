@@ -30,7 +30,7 @@ export function sheetsOf(planned: PlannedSet): Buffer {
         title: `Sheet ${number}: ${paperTitle(set, paper)}, ${times} ×`,
         description: [
           `${placed.length} ${placed.length === 1 ? 'piece' : 'pieces'}: ${contentsOf(placed.map(({ piece }) => pieces[piece]?.name ?? ''))}.`,
-          ...(faceUp === undefined ? [] : [`Its paper lies with the ${faceUp} face up.`]),
+          ...(faceUp === undefined ? [] : [`The paper’s own ${faceUp} lies up.`]),
           'Valley and mountain are named with the inside of the pieces up.',
           cuttingCaution,
         ].join(' '),

@@ -3,6 +3,7 @@ import { sql } from 'kysely';
 import { currentOf, currentRow, type Key, lockShelf, storedFrom } from './rows.ts';
 import { hashOf } from './secret-hash.ts';
 import type { NewShare, Share, Stored } from './store.ts';
+import { isStorable } from './stored-time.ts';
 import type { Change, Database } from './tables.ts';
 
 /** A design's key. */
@@ -14,14 +15,11 @@ export const randomShare = (): NewShare => ({
   secret: randomBytes(32).toString('base64url'),
 });
 
-/**
- * A time as it is stored. Years have four digits, so that times sort as they pass.
- * @throws {RangeError} for a text that is no such time
- */
+/** @throws {RangeError} for a text that is no time that can be stored */
 export function timeFrom(text: string): string {
-  const time = new Date(text).toISOString();
-  if (time.length > 24) throw new RangeError('the year has more than four digits');
-  return time;
+  const time = new Date(text);
+  if (!isStorable(time)) throw new RangeError('the year has more than four digits');
+  return time.toISOString();
 }
 
 /** See {@link Store.share}. Expired links make room for new ones. */

@@ -15,7 +15,7 @@ export default (async (app) => {
         tags: ['folders'],
         summary: 'The maker’s sheet: everything to make a folder by, as a page or a PDF',
         description:
-          'Finished sizes, what to cut, the open sheet with its parts, every score from one home edge in both systems with its rounding error, every fold with a picture, glue, ribbon, cautions. A PDF may have the blank in real size over several pages.',
+          'Finished sizes, what to cut, the open sheet with its parts, every score from one home edge in both systems with its rounding error, every fold with a picture, glue or slots, what comes from another paper, ribbon, cautions. A PDF may have the blank in real size over several pages.',
         querystring: guideQuery,
         body: folderSpec,
         response: { 200: guideReply, ...bodyErrorReplies(412, 422) },
