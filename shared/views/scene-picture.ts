@@ -51,7 +51,7 @@ interface Rooms {
 
 const standard: Rooms = {
   sheet: { width: 170, height: 130 },
-  step: { width: 78, height: 64 },
+  step: { width: 86, height: 78 },
   done: { width: 120, height: 90 },
   legendWidth: 170,
   enlarged: 1,
@@ -59,7 +59,7 @@ const standard: Rooms = {
 
 const large: Rooms = {
   sheet: { width: 96, height: 90 },
-  step: { width: 58, height: 48 },
+  step: { width: 84, height: 58 },
   done: { width: 80, height: 60 },
   legendWidth: 96,
   enlarged: largePrint,
