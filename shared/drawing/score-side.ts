@@ -22,6 +22,6 @@ export function scoreSideOf(convention: Pick<Convention, 'sheetLies' | 'score'> 
     note:
       convention.score?.as === 'perforation'
         ? `A perforated fold opens outward: with the ${up} face up the ${right} scores are cut from the outside of their fold, the ${other} scores from its inside.`
-        : `With the ${up} face up the ${right} scores are pressed from the right side, their groove outside the fold; stiff paper takes the ${other} scores better from its other face.`,
+        : `With the ${up} face up the ${right} scores have their groove outside the fold, as is best; stiff paper takes the ${other} scores better from its other face.`,
   };
 }

@@ -97,7 +97,7 @@ export function unknownsOf(spec: TwinSleeveSpec, situation: Situation): Unknown[
       wish: (_, known) => ({
         value: practice.topFlapShare * at(known, H),
         snap: 'nearest',
-        why: 'the seam lies a little above the middle',
+        why: 'makers like the seam near the middle',
       }),
     },
   ];

@@ -33,16 +33,16 @@ export const cutouts: Phrases = {
   'frame around {words}': 'Rahmen: {words}',
   '{words} no. {number}': '{words} Nr. {number}',
   '“{name}”': '„{name}“',
-  'a piece of paper stands loose in {words}: {length}² falls out':
-    'ein Stück Papier steht lose darin ({words}): {length}² fallen heraus',
-  '{number} pieces of paper stand loose in {words}: {length}² falls out':
-    '{number} Stücke Papier stehen lose darin ({words}): {length}² fallen heraus',
+  'a piece of paper stands loose in {list}: {length}² falls out':
+    'ein Stück Papier steht lose darin ({list}): {length}² fallen heraus',
+  '{number} pieces of paper stand loose in {list}: {length}² falls out':
+    '{number} Stücke Papier stehen lose darin ({list}): {length}² fallen heraus',
   'an arch that is this low has no sides below its half circle':
     'ein so niedriger Bogen hat unter seinem Halbkreis keine Seiten',
-  'between {words} and {wordsB} only {length} of paper is left: less than {lengthB} tears':
-    'zwischen zweien ({words}; {wordsB}) bleiben nur {length} Papier: weniger als {lengthB} reißt',
-  'between {words} and {wordsB} only {length} of paper is left in {number} places: less than {lengthB} tears':
-    'zwischen zweien ({words}; {wordsB}) bleiben an {number} Stellen nur {length} Papier: weniger als {lengthB} reißt',
+  'between {list} only {length} of paper is left: less than {lengthB} tears':
+    'zwischen diesen Ausschnitten ({list}) bleiben nur {length} Papier: weniger als {lengthB} reißt',
+  'between {list} only {length} of paper is left in {number} places: less than {lengthB} tears':
+    'zwischen diesen Ausschnitten ({list}) bleiben an {number} Stellen nur {length} Papier: weniger als {lengthB} reißt',
   'beside {words} only {length} of paper is left: less than {lengthB} tears':
     'daneben ({words}) bleiben nur {length} Papier: weniger als {lengthB} reißt',
   'beside {words} only {length} of paper is left in {number} places: less than {lengthB} tears':
@@ -51,8 +51,8 @@ export const cutouts: Phrases = {
     'darin ({words}) bleiben nur {length} Papier: weniger als {lengthB} reißt',
   'in {words} only {length} of paper is left in {number} places: less than {lengthB} tears':
     'darin ({words}) bleiben an {number} Stellen nur {length} Papier: weniger als {lengthB} reißt',
-  'a strip of paper beside {words} is {number} times as long as it is wide: more than {numberB} times bends and catches':
-    'ein Papierstreifen daneben ({words}) ist {number}-mal so lang wie breit: mehr als {numberB}-mal verbiegt sich und bleibt hängen',
+  'a strip of paper beside {list} is {number} times as long as it is wide: more than {numberB} times bends and catches':
+    'ein Papierstreifen daneben ({list}) ist {number}-mal so lang wie breit: mehr als {numberB}-mal verbiegt sich und bleibt hängen',
   'give a height of at least {length}': 'eine Höhe von mindestens {length} angeben',
   'give a radius of at most {length}': 'einen Radius von höchstens {length} angeben',
   'give a shoulder of at most {length}': 'eine Schräge von höchstens {length} angeben',
@@ -78,32 +78,36 @@ export const cutouts: Phrases = {
     'die Ecken für die Maschine runden lassen, oder mit gerissenen Ecken rechnen',
   '{words} cuts {length}, {number} %, out of the fold “{wordsB}”: the score stops at the opening, and the edge shows it from both sides':
     'das nimmt {length}, {number} %, aus einer Falte ({words}; {wordsB}): Die Rille endet an der Öffnung, und man sieht es am Rand von beiden Seiten',
+  '{list} cut {length}, {number} %, out of the fold “{wordsB}”: the score stops at the opening, and the edge shows it from both sides':
+    '{list} nehmen zusammen {length}, {number} %, aus einer Falte ({wordsB}): Die Rille endet an der Öffnung, und man sieht es am Rand von beiden Seiten',
   '{words} cuts {length}, {number} %, out of the fold “{wordsB}”: too little is left to fold':
     'das nimmt {length}, {number} %, aus einer Falte ({words}; {wordsB}): Zum Falten bleibt zu wenig',
+  '{list} cut {length}, {number} %, out of the fold “{wordsB}”: too little is left to fold':
+    '{list} nehmen zusammen {length}, {number} %, aus einer Falte ({wordsB}): Zum Falten bleibt zu wenig',
   '{words} has a corner sharper than the {length} that the cutter can turn in':
     '{words}: eine Ecke ist spitzer als die {length}, in denen die Maschine wenden kann',
   '{words} has {number} corners sharper than the {length} that the cutter can turn in':
     '{words}: {number} Ecken sind spitzer als die {length}, in denen die Maschine wenden kann',
   '{words} is cut through the glue at the {wordsB}, {number} % of a strip: leave the glue out there':
-    '{words}: geht durch den Kleber ({wordsB}), {number} % eines Streifens; dort nicht kleben',
+    '{words} geht durch den Kleber ({wordsB}), {number} % eines Streifens; dort nicht kleben',
   '{words} is cut through the glue at the {wordsB}, {number} % of a strip: what is left does not hold':
-    '{words}: geht durch den Kleber ({wordsB}), {number} % eines Streifens; was bleibt, hält nicht',
+    '{words} geht durch den Kleber ({wordsB}), {number} % eines Streifens; was bleibt, hält nicht',
   '{words} comes within {length} of the glue at the {wordsB}: nearer than {lengthB} it may be pressed out into the opening':
-    '{words}: kommt dem Kleber ({wordsB}) auf {length} nahe; näher als {lengthB} kann er in die Öffnung quellen',
+    '{words} kommt dem Kleber ({wordsB}) auf {length} nahe; näher als {lengthB} kann er in die Öffnung quellen',
   '{words} comes within {length} of a score: nearer than {lengthB} the fold pulls at the opening':
-    '{words}: kommt einer Rille auf {length} nahe; näher als {lengthB} zieht die Falte an der Öffnung',
+    '{words} kommt einer Rille auf {length} nahe; näher als {lengthB} zieht die Falte an der Öffnung',
   '{words} comes within {length} of the paper’s edge: nearer than {lengthB} narrow edges bend and tear':
-    '{words}: kommt dem Papierrand auf {length} nahe; näher als {lengthB} verbiegt sich der Rand und reißt',
+    '{words} kommt dem Papierrand auf {length} nahe; näher als {lengthB} verbiegt sich der Rand und reißt',
   '{words} reaches the sheet’s edge: the outline changes there, and a hem or flap under it is cut open':
-    '{words}: reicht bis an den Rand des Bogens; dort ändert sich der Umriss, und ein Saum oder eine Klappe darunter wird aufgeschnitten',
+    '{words} reicht bis an den Rand des Bogens; dort ändert sich der Umriss, und ein Saum oder eine Klappe darunter wird aufgeschnitten',
   '{words} cuts nothing: no layer that it is meant for lies there':
-    '{words}: schneidet nichts; dort liegt keine Lage, für die es gedacht ist',
+    '{words} schneidet nichts; dort liegt keine Lage, für die es gedacht ist',
   '{list} overlap: they are cut as one opening':
     '{list} überlappen sich: Sie werden als eine Öffnung geschnitten',
   '{words} is only {length} wide: openings of less than {lengthB} tear or close up':
-    '{words}: ist nur {length} breit; Öffnungen unter {lengthB} reißen oder gehen zu',
+    '{words} ist nur {length} breit; Öffnungen unter {lengthB} reißen oder gehen zu',
   '{words} is only {length} wide in {number} places: openings of less than {lengthB} tear or close up':
-    '{words}: ist an {number} Stellen nur {length} breit; Öffnungen unter {lengthB} reißen oder gehen zu',
+    '{words} ist an {number} Stellen nur {length} breit; Öffnungen unter {lengthB} reißen oder gehen zu',
   'the corners are rounder than the sides have room for': 'die Ecken sind runder, als die Seiten Platz haben',
   'there is no layer under it called {name}': 'darunter liegt keine Lage mit diesem Namen: {name}',
   'there is no place {name}': 'diesen Platz gibt es nicht: {name}',
@@ -116,13 +120,13 @@ export const cutouts: Phrases = {
     'ein kleineres Loch angeben, oder eines weiter weg von den Rändern',
   'make it smaller or move it off the fold': 'es kleiner machen oder von der Falte wegrücken',
   '{words} comes within {length} of a pocket’s mouth: nearer than {lengthB} it is pulled at there':
-    '{words}: kommt einer Taschenöffnung auf {length} nahe; näher als {lengthB} wird dort daran gezogen',
-  'a piece between the edge and {words}: {length}² comes off':
-    'ein Stück zwischen Rand und Öffnung ({words}): {length}² gehen ab',
-  '{number} pieces between the edge and {words}: {length}² comes off':
-    '{number} Stücke zwischen Rand und Öffnung ({words}): {length}² gehen ab',
-  'the sheet falls into {number} parts at {words}: {length}² comes off':
-    'der Bogen zerfällt hier in {number} Teile ({words}): {length}² gehen ab',
+    '{words} kommt einer Taschenöffnung auf {length} nahe; näher als {lengthB} wird dort daran gezogen',
+  'a piece between the edge and {list}: {length}² comes off':
+    'ein Stück zwischen Rand und Öffnung ({list}): {length}² gehen ab',
+  '{number} pieces between the edge and {list}: {length}² comes off':
+    '{number} Stücke zwischen Rand und Öffnung ({list}): {length}² gehen ab',
+  'the sheet falls into {number} parts at {list}: {length}² comes off':
+    'der Bogen zerfällt hier in {number} Teile ({list}): {length}² gehen ab',
   'move it away from the edge, or further over it': 'es vom Rand wegrücken oder weiter darüber hinaus',
   'make it smaller or leave a bridge': 'es kleiner machen oder einen Steg lassen',
   'make it wider, or leave a bridge across the opening':

@@ -157,7 +157,7 @@ export const phrases: Phrases = {
   'a deeper seam would only add bulk': 'une jointure plus haute ne ferait qu’épaissir',
   'the hems take the width that is left': 'les remplis prennent la largeur qui reste',
   'the hems take the width that they may': 'les remplis prennent autant de largeur que permis',
-  'the seam lies a little above the middle': 'la jointure est un peu au-dessus du milieu',
+  'makers like the seam near the middle': 'la jointure se place d’ordinaire près du milieu',
   'the sheet is no wider': 'la feuille n’est pas plus large',
   'the sheet is no higher': 'la feuille n’est pas plus haute',
   'the cutter is no wider': 'la zone de coupe n’est pas plus large',

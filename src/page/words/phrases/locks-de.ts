@@ -30,8 +30,10 @@ export const locks: Phrases = {
   'the tongues of a pocket’s two tabs must not reach each other':
     'die Zungen der beiden Laschen einer Tasche dürfen sich nicht berühren',
   '{words} is cut through a tongue that holds the {wordsB}':
-    '{words}: geht durch eine Zunge, die hält: {wordsB}',
+    '{words} geht durch eine Zunge, die hält: {wordsB}',
+  '{words} leaves {length} of paper beside the tongue that holds the {wordsB}: less than {lengthB} tears':
+    '{words}: lässt nur {length} Papier neben der Zunge, die hält: {wordsB}; weniger als {lengthB} reißt',
   '{words} leaves {length} of paper beside the slot that holds the {wordsB}: less than {lengthB} tears':
-    '{words}: lässt nur {length} Papier neben dem Schlitz, der hält: {wordsB}; weniger als {lengthB} reißt',
+    '{words} lässt nur {length} Papier neben dem Schlitz, der hält: {wordsB}; weniger als {lengthB} reißt',
   'hold the tabs with tape or glue': 'die Laschen mit Klebeband oder Kleber halten',
 };

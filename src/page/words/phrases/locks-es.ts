@@ -30,8 +30,10 @@ export const locks: Phrases = {
   'the tongues of a pocket’s two tabs must not reach each other':
     'las lengüetas de las dos pestañas de un bolsillo no deben tocarse',
   '{words} is cut through a tongue that holds the {wordsB}':
-    '{words}: atraviesa una lengüeta que sujeta esto: {wordsB}',
+    '{words} atraviesa una lengüeta que sujeta esto: {wordsB}',
+  '{words} leaves {length} of paper beside the tongue that holds the {wordsB}: less than {lengthB} tears':
+    '{words}: deja {length} de papel junto a la lengüeta que sujeta esto: {wordsB}; menos de {lengthB} se rasga',
   '{words} leaves {length} of paper beside the slot that holds the {wordsB}: less than {lengthB} tears':
-    '{words}: deja {length} de papel junto a la ranura que sujeta esto: {wordsB}; menos de {lengthB} se rasga',
+    '{words} deja {length} de papel junto a la ranura que sujeta esto: {wordsB}; menos de {lengthB} se rasga',
   'hold the tabs with tape or glue': 'sujetar las pestañas con cinta o pegamento',
 };

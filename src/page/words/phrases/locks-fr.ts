@@ -30,8 +30,10 @@ export const locks: Phrases = {
   'the tongues of a pocket’s two tabs must not reach each other':
     'les tenons des deux languettes d’une poche ne doivent pas se toucher',
   '{words} is cut through a tongue that holds the {wordsB}':
-    '{words} : traverse un tenon qui tient ceci : {wordsB}',
+    '{words} traverse un tenon qui tient ceci : {wordsB}',
+  '{words} leaves {length} of paper beside the tongue that holds the {wordsB}: less than {lengthB} tears':
+    '{words} : laisse {length} de papier à côté du tenon qui tient ceci : {wordsB} ; moins de {lengthB} se déchire',
   '{words} leaves {length} of paper beside the slot that holds the {wordsB}: less than {lengthB} tears':
-    '{words} : laisse {length} de papier à côté de la fente qui tient ceci : {wordsB} ; moins de {lengthB} se déchire',
+    '{words} laisse {length} de papier à côté de la fente qui tient ceci : {wordsB} ; moins de {lengthB} se déchire',
   'hold the tabs with tape or glue': 'tenir les languettes par ruban adhésif ou colle',
 };
