@@ -43,7 +43,10 @@ const item = rectangle('card', {
   form: z
     .enum(['folded', 'flat'])
     .optional()
-    .meta({ description: 'A folded card (the default) has two layers, a flat one has one.' }),
+    .meta({
+      description:
+        'A folded card has two layers, a flat one has one. Default: flat for index cards, else folded.',
+    }),
   caliper: oneSheet.optional().meta({ description: 'Thickness of one layer of the card; default 0.33 mm.' }),
   mats: z
     .array(oneSheet)

@@ -1,9 +1,12 @@
 import type { Nm } from '../lengths/nanometres.ts';
+import { sizeById } from '../sizes/catalogue.ts';
 import { contentsDefaults as defaults } from './defaults.ts';
 
 /** The papers of one set, every length in nanometres. */
 export interface SetPapers {
   readonly item: {
+    /** A published size, which may be one that nobody folds. */
+    readonly size?: string | undefined;
     readonly form?: 'folded' | 'flat' | undefined;
     readonly caliper?: Nm | undefined;
     readonly mats?: readonly Nm[] | undefined;
@@ -16,6 +19,9 @@ export interface SetPapers {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+const usualForm = (size: string | undefined): 'folded' | 'flat' =>
+  size !== undefined && sizeById(size)?.flat ? 'flat' : 'folded';
+
 /**
  * What one set adds to a closed stack, in whole nanometres: paper layers times the packing factor, and
  * raised decoration less what pressing takes. A measured thickness is taken as it is.
@@ -23,7 +29,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 export function setThickness(set: SetPapers): Nm {
   if (set.thickness !== undefined) return set.thickness;
   const { item, envelope } = set;
-  const card = defaults.layers[item.form ?? 'folded'] * (item.caliper ?? defaults.cardCaliper);
+  const card = defaults.layers[item.form ?? usualForm(item.size)] * (item.caliper ?? defaults.cardCaliper);
   const mats = sum(item.mats ?? []);
   const cover = envelope
     ? defaults.envelopeLayers * (envelope.caliper ?? defaults.envelopeCaliper) + (envelope.lining ?? 0)

@@ -53,6 +53,7 @@ export const sizeReply = z.strictObject({
     .array(z.string())
     .optional()
     .meta({ description: 'The cards that an envelope is sold for, by id.' }),
+  flat: z.literal(true).optional().meta({ description: 'A card that nobody folds.' }),
 });
 
 /** The reply of `GET /v1/sizes`. */

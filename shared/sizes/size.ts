@@ -22,6 +22,8 @@ export interface Size {
   readonly authority: Authority;
   /** On an envelope: ids of the cards that it is sold for, lying flat in it. */
   readonly takes?: readonly string[];
+  /** A card that nobody folds. */
+  readonly flat?: true;
 }
 
 type Measured = Pick<Size, 'width' | 'height' | 'measure'>;

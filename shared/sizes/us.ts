@@ -25,6 +25,7 @@ const as =
   });
 
 const card = as('card', ' card');
+const flat = (size: Size): Size => ({ ...size, flat: true });
 const envelope = as('envelope', ' envelope');
 const sheet = as('sheet', '');
 
@@ -47,9 +48,9 @@ const cards: readonly Size[] = [
     'trade custom',
     'a 7 1/4 x 10 1/2 in sheet in three',
   ),
-  card('us-3x5', '3 x 5 in index', 3, 5, 'standard', `${PWG}, na_index-3x5`),
-  card('us-4x6', '4 x 6 in index', 4, 6, 'standard', `${PWG}, na_index-4x6`),
-  card('us-5x8', '5 x 8 in index', 5, 8, 'standard', `${PWG}, na_index-5x8`),
+  flat(card('us-3x5', '3 x 5 in index', 3, 5, 'standard', `${PWG}, na_index-3x5`)),
+  flat(card('us-4x6', '4 x 6 in index', 4, 6, 'standard', `${PWG}, na_index-4x6`)),
+  flat(card('us-5x8', '5 x 8 in index', 5, 8, 'standard', `${PWG}, na_index-5x8`)),
 ];
 
 const envelopes: readonly Size[] = [

@@ -69,7 +69,7 @@ function mostOf({ item, envelope }: Pair, itemTurned: boolean, plan: Plan): numb
   const load = {
     itemName: envelope ? ('envelope' as const) : ('card' as const),
     item: envelope ?? item,
-    set: setThickness({ item: {}, envelope: envelope ? {} : undefined }),
+    set: setThickness({ item: { size: item.id }, envelope: envelope ? {} : undefined }),
   };
   const fits = (perPocket: number) => {
     const situation = situationOf(spec, sheet, rooms, { ...load, perPocket }, itemTurned);

@@ -32,3 +32,10 @@ test('each paper that is added makes a set thicker, and a measured thickness ove
     }),
   );
 });
+
+test('an index card is flat unless a spec says that it is folded, and other cards are folded', () => {
+  const thick = (size: string, form?: 'folded' | 'flat') => setThickness({ item: { size, form } });
+  expect(thick('us-3x5')).toBe(thick('us-a2', 'flat'));
+  expect(thick('us-3x5', 'folded')).toBe(thick('us-a2'));
+  expect(thick('us-a2')).toBe(2 * thick('us-3x5'));
+});
