@@ -42,13 +42,18 @@ export function* fillByOutline(
 ): Steps<readonly Lying[] | undefined> {
   const lying: Lying[] = [];
   for (const box of order) {
-    const choices = (stances[box] ?? []).map((stance) => choiceOf(area, stance, lying, noFits));
+    const choices: Choice[] = [];
+    for (const stance of stances[box] ?? []) {
+      const choice = yield* choiceOf(area, stance, lying, noFits, control);
+      if (choice === undefined) return undefined;
+      choices.push(choice);
+    }
     for (let copies = left[box] ?? 0; copies > 0 && lying.length < mostOnSheet; copies--) {
       const next = bestPlace(choices, rule);
       if (!(yield* spend(control, costOf(choices))) && control.stop !== undefined) return undefined;
       if (next === undefined) break;
       lying.push(next);
-      for (const choice of choices) takeAway(choice, next, noFits);
+      for (const choice of choices) if (!(yield* takeAway(choice, next, noFits, control))) return undefined;
     }
   }
   return lying;
@@ -61,15 +66,36 @@ interface Choice {
   free: Paths64;
 }
 
-function choiceOf(area: Area, stance: Stance, lying: readonly Lying[], noFits: NoFits): Choice {
+/** @returns undefined when it was stopped */
+function* choiceOf(
+  area: Area,
+  stance: Stance,
+  lying: readonly Lying[],
+  noFits: NoFits,
+  control: Control,
+): Steps<Choice | undefined> {
   const range = { across: area.width - stance.width, along: area.height - stance.height };
-  const forbidden = lying.flatMap((other) => movedTo(noFits(other.stance, stance), other));
-  return { stance, range, free: withoutPositions(allPositions(range), forbidden) };
+  const all = allPositions(range);
+  if (all.length === 0) return { stance, range, free: all };
+  const forbidden: Paths64 = [];
+  for (const other of lying) {
+    const paths = yield* noFits(other.stance, stance, control);
+    if (paths === undefined) return undefined;
+    forbidden.push(...movedTo(paths, other));
+  }
+  return { stance, range, free: withoutPositions(all, forbidden) };
 }
 
-/** One after the other: what is free has far fewer corners than all that is forbidden. */
-function takeAway(choice: Choice, other: Lying, noFits: NoFits): void {
-  choice.free = withoutPositions(choice.free, movedTo(noFits(other.stance, choice.stance), other));
+/**
+ * One after the other: what is free has far fewer corners than all that is forbidden.
+ * @returns false when it was stopped
+ */
+function* takeAway(choice: Choice, other: Lying, noFits: NoFits, control: Control): Steps<boolean> {
+  if (choice.free.length === 0) return true;
+  const paths = yield* noFits(other.stance, choice.stance, control);
+  if (paths === undefined) return false;
+  choice.free = withoutPositions(choice.free, movedTo(paths, other));
+  return true;
 }
 
 /** Corners that cost as much to look at as one evaluation. */

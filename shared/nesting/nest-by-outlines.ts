@@ -25,7 +25,8 @@ export function* nestByOutlines(
   control: Control,
   nestBoxes: NestBoxes,
 ): Steps<PlacedPlan> {
-  control.bound = Math.max(areaBound(spec, job), rectangleBound(spec, job), apartBound(spec, job));
+  control.bound = Math.max(areaBound(spec, job), rectangleBound(spec, job));
+  control.bound = Math.max(control.bound, yield* apartBound(spec, job, control));
   const sheets = known.patterns.reduce((sum, { times }) => sum + times, 0);
   const single = known.patterns.length <= 1;
   if (known.left.every((count) => count === 0) && sheets <= control.bound && !single) return known;

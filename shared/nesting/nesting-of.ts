@@ -6,7 +6,7 @@ import type { Nesting, Offcut, Placed, SheetLayout, Unplaced } from './nesting.t
 import { offcutsOf } from './offcuts.ts';
 import { pieceArea } from './outline.ts';
 import type { PlacedPattern, PlacedPlan } from './placed-plan.ts';
-import { sharedEdges } from './shared-edges.ts';
+import { edgesShared } from './shared-edges.ts';
 
 /** What was found for one paper. */
 export interface PaperResult {
@@ -57,13 +57,12 @@ function layoutOf(spec: NestSpec, job: Job, { room, placed, times }: PlacedPatte
   const asksForFace = placed.some((each) => pieceOf(each).face !== undefined);
   const apart = placed.map((rectangle) => grown(rectangle, spec.gap));
   const used = placed.reduce((sum, each) => sum + pieceArea(pieceOf(each)), 0);
-  const rectangles = placed.filter((each) => pieceOf(each).outline === undefined);
   return {
     sheet: number,
     ...(asksForFace && face !== undefined ? { face } : {}),
     times,
     placed,
-    sharedEdges: spec.gap === 0 ? sharedEdges(rectangles) : [],
+    sharedEdges: spec.gap === 0 ? edgesShared(placed, spec.pieces) : [],
     offcuts: offcutsOf(sheet.width, sheet.height, apart, spec.leastOffcut),
     utilisation: used / areaOf(sheet),
   };

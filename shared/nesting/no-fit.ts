@@ -1,8 +1,9 @@
 import {
+  areaPaths,
   difference,
   FillRule,
+  intersect,
   isPositive,
-  minkowskiDiff,
   type Path64,
   type Paths64,
   translatePath,
@@ -21,9 +22,42 @@ export interface Position {
  * Source: Bennell & Oliveira, "The geometry of nesting problems: a tutorial", Eur. J. Oper. Res. 184 (2008) 397-415
  * (from memory).
  */
-export function noFit(other: Path64, piece: Path64): Paths64 {
-  // the difference sweeps one outline along the other: a band, whose outer rim encloses every position with overlap
-  return union(minkowskiDiff(piece, other, true), FillRule.NonZero).filter((path) => isPositive(path));
+export const noFit = (other: Path64, piece: Path64): Paths64 =>
+  // a band, whose outer rim encloses every position with overlap
+  swept(other, piece).filter((path) => isPositive(path));
+
+/** The same without its hollows: where one piece may lie in a closed hollow of the other. */
+export const noFitWithHollows = (other: Path64, piece: Path64): Paths64 =>
+  swept(other, piece).filter((path) => isPositive(path) || isHollow(path, other, piece));
+
+/** All that one outline's edges sweep along the other's, edge by edge: far quicker than all at once, which cross so often. */
+function swept(other: Path64, piece: Path64): Paths64 {
+  let parts = other.map((from, index) => {
+    const to = other[(index + 1) % other.length] as Position;
+    return union(
+      piece.map((start, at) => {
+        const end = piece[(at + 1) % piece.length] as Position;
+        const quad = [minus(from, start), minus(to, start), minus(to, end), minus(from, end)];
+        return isPositive(quad) ? quad : quad.toReversed();
+      }),
+      FillRule.NonZero,
+    );
+  });
+  while (parts.length > 1)
+    parts = parts.flatMap((part, index) =>
+      index % 2 === 1 ? [] : [union([...part, ...(parts[index + 1] ?? [])], FillRule.NonZero)],
+    );
+  return parts[0] ?? [];
+}
+
+const minus = (one: Position, other: Position): Position => ({ x: one.x - other.x, y: one.y - other.y });
+
+/** On a hole's rim outlines touch: then one lies wholly within the other, or all but none of it. */
+function isHollow([at]: Path64, other: Path64, piece: Path64): boolean {
+  if (at === undefined) return false;
+  const area = (paths: Paths64) => Math.abs(areaPaths(paths));
+  const overlap = area(intersect([other], [translatePath(piece, at.x, at.y)], FillRule.NonZero));
+  return overlap < Math.min(area([other]), area([piece])) / 2;
 }
 
 /** A no-fit polygon where the other piece lies elsewhere. */

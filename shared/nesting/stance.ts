@@ -1,4 +1,5 @@
-import type { Path64 } from 'clipper2-ts';
+import type { Path64, Paths64 } from 'clipper2-ts';
+import { type Control, type Steps, spend } from './control.ts';
 import type { NestPiece } from './nest-spec.ts';
 import type { Turn } from './nesting.ts';
 import { noFit } from './no-fit.ts';
@@ -42,15 +43,26 @@ export function stancesOf(
   });
 }
 
-/** The no-fit polygon of a stance beside another one that lies at the origin. */
-export type NoFits = (other: Stance, piece: Stance) => ReturnType<typeof noFit>;
+/**
+ * The no-fit polygon of a stance beside another one that lies at the origin. Each is worked out once, in a step of its own,
+ * since it may take long.
+ * @returns undefined when it was stopped before
+ */
+export type NoFits = (other: Stance, piece: Stance, control: Control) => Steps<Paths64 | undefined>;
 
-/** Works out each no-fit polygon once. */
-export function noFitCache(): NoFits {
-  const known = new Map<string, ReturnType<typeof noFit>>();
-  return (other, piece) => {
+/** Pairs of edges that cost as much to sweep along one another as one evaluation. */
+const sweepsPerEvaluation = 400;
+
+/** @param work works out a no-fit polygon */
+export function noFitCache(work: (other: Path64, piece: Path64) => Paths64 = noFit): NoFits {
+  const known = new Map<string, Paths64>();
+  return function* noFitOf(other, piece, control) {
     const key = `${other.box} ${other.turn} ${piece.box} ${piece.turn}`;
-    const paths = known.get(key) ?? noFit(other.keepOut, piece.keepOut);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    yield* spend(control, (other.keepOut.length * piece.keepOut.length) / sweepsPerEvaluation);
+    if (control.stop !== undefined) return undefined;
+    const paths = work(other.keepOut, piece.keepOut);
     known.set(key, paths);
     return paths;
   };

@@ -1,7 +1,9 @@
 import { mm } from '../lengths/nanometres.ts';
 import type { NestInput } from '../nesting/nest-spec.ts';
 import type { Nesting, Placed } from '../nesting/nesting.ts';
+import { edgesShared } from '../nesting/shared-edges.ts';
 import { extent } from '../solver/sheets.ts';
+import { atEdges } from './at-edges.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { pieceOutline } from './piece-outline.ts';
 import type { SetSpec } from './set-spec.ts';
@@ -105,10 +107,16 @@ function nestPiece(
 /** Every different sheet of the set, numbered: paper by paper, as the nestings have them. */
 export function sheetsOfSet(papers: readonly NestedPaper[]): readonly SetSheet[] {
   return papers
-    .flatMap(({ paper, areas, pieces, nesting }) =>
+    .flatMap(({ paper, areas, pieces, input, nesting }) =>
       nesting.layouts.flatMap((layout) => {
         const area = areas[layout.sheet];
         if (!area) return [];
+        const onSheet = layout.placed.map((each) => ({
+          ...each,
+          x: each.x + area.left,
+          y: each.y + area.top,
+        }));
+        const placed = Math.min(area.left, area.top) < 0 ? atEdges(onSheet, area) : onSheet;
         return [
           {
             paper,
@@ -117,13 +125,9 @@ export function sheetsOfSet(papers: readonly NestedPaper[]): readonly SetSheet[]
             ...(layout.face === undefined
               ? {}
               : { faceUp: layout.face === 'A' ? ('outside' as const) : ('inside' as const) }),
-            placed: layout.placed.map((placed) => ({
-              ...placed,
-              piece: pieces[placed.piece] ?? 0,
-              x: placed.x + area.left,
-              y: placed.y + area.top,
-            })),
-            sharedEdges: layout.sharedEdges.length,
+            placed: placed.map((each) => ({ ...each, piece: pieces[each.piece] ?? 0 })),
+            // those that were moved to an edge share less
+            sharedEdges: (input.gap ?? 0) === 0 ? edgesShared(placed, input.pieces).length : 0,
           },
         ];
       }),

@@ -42,10 +42,14 @@ export function postHints({ width, height, thickness }: Box, grammes = 0): reado
 const weighs = (grammes: number, limit: string): string =>
   `this weighs ${Number(grammes.toFixed(1))} g or more; ${limit}`;
 
-/** 3.5 oz of 28.349523125 g. */
+/** 3.5 oz and 13 oz, of 28.349523125 g. */
 const mostOfLetter = 99.2233;
+const mostOfFlat = 368.5438;
 
-/** Source: USPS Domestic Mail Manual, 24 January 2021, 101.1.1 to 1.2; weight of letters: its quick service guide 201. */
+/**
+ * Source: USPS Domestic Mail Manual, 24 January 2021, 101.1.1 to 1.2; weight of letters: its quick service guide 201; weight
+ * of flats: First-Class Mail, from memory.
+ */
 function usps(sides: Sides, grammes: number): PostHint {
   const about = {
     post: 'United States Postal Service',
@@ -58,6 +62,12 @@ function usps(sides: Sides, grammes: number): PostHint {
       ...about,
       size: 'not mailable',
       notes: ['pieces of 1/4 in or thinner are at least 3 1/2 by 5 in, and 0.007 in thick'],
+    };
+  if (grammes > mostOfFlat)
+    return {
+      ...about,
+      size: 'parcel',
+      notes: [weighs(grammes, 'a flat weighs at most 13 oz as First-Class Mail')],
     };
   const heavy = grammes > mostOfLetter;
   if (heavy || !within(sides, [inch(11.5), inch(6.125), inch(0.25)]))

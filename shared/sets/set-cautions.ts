@@ -2,6 +2,7 @@ import type { Measure } from '../lengths/length-schema.ts';
 import { describeLength } from '../lengths/show-length.ts';
 import { cautions } from '../plan-reply/cautions.ts';
 import { extent } from '../solver/sheets.ts';
+import { tooLargeBy } from './at-edges.ts';
 import type { SetSheet } from './nested-paper.ts';
 import { paperTitle } from './paper-title.ts';
 import type { SetSpec } from './set-spec.ts';
@@ -10,6 +11,7 @@ import type { SetSpec } from './set-spec.ts';
 export function setCautions(set: SetSpec, sheets: readonly SetSheet[]): readonly string[] {
   return [
     ...cutDown(set, sheets),
+    ...tooLarge(set, sheets),
     ...(sheets.some(({ sharedEdges }) => sharedEdges > 0)
       ? [
           'Neighbours share a cut: hold the sheet down well, for a piece that comes loose early may shift under the tool.',
@@ -40,4 +42,18 @@ function cutDown(set: SetSpec, sheets: readonly SetSheet[]): readonly string[] {
       }),
     ),
   ];
+}
+
+function tooLarge(set: SetSpec, sheets: readonly SetSheet[]): readonly string[] {
+  const most = new Map<string, number>();
+  for (const { placed, area } of sheets)
+    for (const each of placed) {
+      const name = set.pieces[each.piece]?.name ?? '';
+      const excess = tooLargeBy(each, area);
+      if (excess > 0) most.set(name, Math.max(excess, most.get(name) ?? 0));
+    }
+  return [...most].map(
+    ([name, excess]) =>
+      `${name} reaches from edge to edge of its sheet, with no room for the kerf, and comes out ${describeLength(excess, set.measure)} larger than asked for: trim it by hand, or take a larger sheet.`,
+  );
 }

@@ -10,6 +10,8 @@ export interface SheetArea {
   readonly top: Nm;
   readonly reachWidth: Nm;
   readonly reachHeight: Nm;
+  /** How far an outline that ends at the sheet's own edge reaches beyond it, with its room for the kerf. */
+  readonly beyond: Nm;
   /** It lies a quarter turn clockwise under the tool. */
   readonly turned: boolean;
 }
@@ -46,7 +48,7 @@ function within(
   const reachHeight = Math.min(height + kerf, margin > 0 ? area.height - 2 * margin : Infinity);
   const left = Math.floor((width - reachWidth) / 2);
   const top = Math.floor((height - reachHeight) / 2);
-  return { width, height, left, top, reachWidth, reachHeight, turned };
+  return { width, height, left, top, reachWidth, reachHeight, beyond: Math.ceil(kerf / 2), turned };
 }
 
 const covers = (one: SheetArea, other: SheetArea): boolean =>

@@ -32,12 +32,14 @@ export interface PoolSize {
   readonly threads: number;
   /** Searches that may wait. */
   readonly waiting: number;
+  /** Milliseconds that a search may last together with those before it, by their time limits; one alone always may. */
+  readonly answerMs: number;
   /** A worker with nothing to do ends after so many milliseconds, so that a service at rest keeps none. */
   readonly idleMs: number;
 }
 
-/** Few may wait, so that each is answered before proxies and sockets give up. */
-const usual: PoolSize = { threads: 1, waiting: 4, idleMs: 10_000 };
+/** Each is answered before proxies and sockets give up (`docker/haproxy.cfg`), with time left for what is not nesting. */
+const usual: PoolSize = { threads: 1, waiting: 4, answerMs: 90_000, idleMs: 10_000 };
 
 /** Thrown at once rather than let a caller wait for minutes. */
 export class TooBusyError extends Error {
@@ -49,9 +51,11 @@ export class TooBusyError extends Error {
 
 /** Workers start when they are first needed. */
 export function nestingPool(size: Partial<PoolSize> = {}): NestingPool {
-  const { threads, waiting, idleMs } = { ...usual, ...size };
+  const { threads, waiting, answerMs, idleMs } = { ...usual, ...size };
   const worker = new URL(`./nest-worker${extname(import.meta.filename)}`, import.meta.url).href;
   let pool: Piscina<NestTask, Nesting> | undefined;
+  /** Time limits of all searches that run or wait, added up. */
+  let aheadMs = 0;
   const started = () => {
     pool ??= new Piscina<NestTask, Nesting>({
       filename: worker,
@@ -66,12 +70,14 @@ export function nestingPool(size: Partial<PoolSize> = {}): NestingPool {
   const run = async (spec: NestInput, options: NestingOptions = {}): Promise<Nesting> => {
     const { signal, timeLimitMs = defaultTimeLimitMs, onProgress } = options;
     nestSpec.parse(spec); // here, since errors lose their members on the way from a worker
+    if (aheadMs > 0 && aheadMs / threads + timeLimitMs > answerMs) throw new TooBusyError();
     const stopFlag = new Int32Array(new SharedArrayBuffer(4));
     Atomics.store(stopFlag, 0, signal?.aborted === true ? stopRequested : running);
     const stop = () => Atomics.store(stopFlag, 0, stopRequested);
     signal?.addEventListener('abort', stop, { once: true });
     const channel = onProgress === undefined ? undefined : new MessageChannel();
     if (onProgress !== undefined) channel?.port1.on('message', onProgress);
+    aheadMs += timeLimitMs;
     try {
       const port = channel?.port2;
       return await started().run(
@@ -83,6 +89,7 @@ export function nestingPool(size: Partial<PoolSize> = {}): NestingPool {
         throw new TooBusyError({ cause: error });
       throw error;
     } finally {
+      aheadMs -= timeLimitMs;
       signal?.removeEventListener('abort', stop);
       channel?.port1.close();
     }

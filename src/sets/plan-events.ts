@@ -13,9 +13,15 @@ export const wantsEvents = ({ accept = '' }: { readonly accept?: string | undefi
 
 const event = (name: string, data: unknown): string => `event: ${name}\ndata: ${JSON.stringify(data)}\n\n`;
 
+/** A comment, which readers pass over: proxies and sockets give up where nothing is heard for long. */
+const comment = ':\n\n';
+
+/** Between two comments, ms. */
+const commentEveryMs = 15_000;
+
 /**
  * Answers with a plan that takes its time, as events: `progress` now and then, and in the end `plan`, or `problem` with what
- * would have been the error's body.
+ * would have been the error's body; a comment now and then, also while nothing is searched.
  * @param work starts at once
  */
 export function sendEvents(
@@ -23,9 +29,11 @@ export function sendEvents(
   work: (onProgress: (progress: SetProgress) => void) => Promise<SetPlanReply>,
 ): FastifyReply {
   const stream = new Readable({ read: () => undefined });
-  const say = (name: string, data: unknown) => {
-    if (!stream.destroyed) stream.push(event(name, data));
+  const push = (text: string) => {
+    if (!stream.destroyed) stream.push(text);
   };
+  const say = (name: string, data: unknown) => push(event(name, data));
+  const comments = setInterval(() => push(comment), commentEveryMs);
   work((progress) => say('progress', progress))
     .then(
       (plan) => say('plan', plan),
@@ -37,6 +45,7 @@ export function sendEvents(
       },
     )
     .finally(() => {
+      clearInterval(comments);
       if (!stream.destroyed) stream.push(null);
     });
   return reply.type(eventStreamType).header('cache-control', 'no-store').send(stream);

@@ -62,4 +62,18 @@ describe('nesting in a worker', () => {
     expect(refused.every(({ reason }) => reason instanceof TooBusyError)).toBe(true);
     expect(answers.some((answer) => answer.status === 'fulfilled')).toBe(true);
   });
+
+  test('refuses at once what might be answered too late after those before it, by their time limits', async () => {
+    const small = nestingPool({ answerMs: 90_000 });
+    const [first, second, third, short] = await Promise.allSettled(
+      [60_000, 30_000, 30_000, 0].map((timeLimitMs) => small.run(quick, { timeLimitMs })),
+    );
+    expect([first?.status, second?.status, short?.status]).toEqual(Array(3).fill('fulfilled'));
+    expect(third).toMatchObject({ status: 'rejected', reason: expect.any(TooBusyError) });
+    // once they are answered there is room again, and one alone may take as long as it asks for
+    await expect(small.run(quick, { timeLimitMs: 100_000 })).resolves.toMatchObject({
+      stopped: expect.any(String),
+    });
+    await small.close();
+  });
 });

@@ -126,6 +126,59 @@ describe('pieces with outlines', () => {
     expect(on(151).sheets).toBe(2);
   });
 
+  test('are not proved to lie apart where one fits into a closed hollow of the other', () => {
+    // the mouth of 10 mm lets no pennant in, yet the hollow of 60 × 60 mm holds one
+    const outline = corners(
+      ...([
+        [0, 0],
+        [100, 0],
+        [100, 45],
+        [80, 45],
+        [80, 20],
+        [20, 20],
+        [20, 80],
+      ] as const),
+      ...([
+        [80, 80],
+        [80, 55],
+        [100, 55],
+        [100, 100],
+        [0, 100],
+      ] as const),
+    );
+    const clasp: Piece = { name: 'clasp', width: mm(100), height: mm(100), count: 1, paper: 'card', outline };
+    const pennant = {
+      ...triangle,
+      width: mm(40),
+      height: mm(40),
+      outline: corners([0, 40], [20, 0], [40, 40]),
+    };
+    const on = (piece: Piece) =>
+      runToEnd(
+        nest({
+          pieces: [clasp, { ...piece, count: 1 }],
+          sheets: [{ paper: 'card', width: mm(100), height: mm(100) }],
+        }),
+      );
+    expect(on(pennant)).toMatchObject({ bound: 1, proved: false });
+    // a pennant that only fits where the clasp's own paper is
+    const large = { ...pennant, width: mm(75), height: mm(75), outline: corners([0, 75], [37, 0], [75, 75]) };
+    expect(on(large)).toMatchObject({ sheets: 2, bound: 2, proved: true });
+    // nor in the middle of a tray of 9200 mm², whose corners leave triangles of 20 mm free
+    const whole = {
+      ...clasp,
+      outline: corners([20, 0], [80, 0], [100, 20], [100, 80], [80, 100], [20, 100], [0, 80], [0, 20]),
+    };
+    const small = { ...pennant, width: mm(30), height: mm(30), outline: corners([0, 30], [15, 0], [30, 30]) };
+    const within = runToEnd(
+      nest({
+        pieces: [whole, { ...small, count: 1 }],
+        sheets: [{ paper: 'card', width: mm(100), height: mm(100) }],
+      }),
+    );
+    expect(within).toMatchObject({ sheets: 2, bound: 2, proved: true });
+  });
+
   test('take no fewer sheets than by the bound of those that do not go together', () => {
     const piece = fc
       .record({
@@ -142,7 +195,11 @@ describe('pieces with outlines', () => {
           evaluations: 300,
         });
         const [job] = jobsOf(spec);
-        if (job) expect(runToEnd(nest(spec)).sheets).toBeGreaterThanOrEqual(apartBound(spec, job));
+        if (job) {
+          const control = { paper: 'card', limit: 1, evaluations: 0, sheets: 0, bound: 0 };
+          const bound = runToEnd(apartBound(spec, job, control));
+          expect(runToEnd(nest(spec)).sheets).toBeGreaterThanOrEqual(bound);
+        }
       }),
       { numRuns: 40 },
     );

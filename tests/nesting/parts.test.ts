@@ -75,6 +75,34 @@ describe('shared edges', () => {
   });
 });
 
+describe('shared edges of outlines', () => {
+  /** 60 wide and 40 high; upright its head of 40 is above its base of 60. */
+  const pennant = (x: number, y: number, upright: boolean) => {
+    const [head, base] = upright ? [0, 40] : [40, 0];
+    const outline = [
+      { x: 10, y: head },
+      { x: 50, y: head },
+      { x: 60, y: base },
+      { x: 0, y: base },
+    ];
+    return { x, y, width: 60, height: 40, outline };
+  };
+  const small = { x: 0, y: 40, width: 20, height: 20 };
+
+  test('are where their straight sides meet, as far as both go', () => {
+    expect(sharedEdges([pennant(0, 0, true), pennant(0, 40, true)])).toEqual([
+      { x1: 10, y1: 40, x2: 50, y2: 40 },
+    ]);
+    expect(sharedEdges([pennant(0, 0, true), small])).toEqual([{ x1: 0, y1: 40, x2: 20, y2: 40 }]);
+    expect(sharedEdges([pennant(0, 0, false), small])).toEqual([{ x1: 10, y1: 40, x2: 20, y2: 40 }]);
+  });
+
+  test('are none where only boxes meet', () => {
+    expect(sharedEdges([pennant(0, 0, true), { x: 60, y: 0, width: 30, height: 40 }])).toEqual([]);
+    expect(sharedEdges([pennant(0, 0, true), pennant(60, 0, false)])).toEqual([]);
+  });
+});
+
 describe('chance', () => {
   test('is the same for the same seed, another for another, and evenly spread', () => {
     const drawn = (seed: number) => Array.from({ length: 8000 }, randomFrom(seed).next);

@@ -207,6 +207,19 @@ describe('pieces that are no rectangles', () => {
     expect(showSetPlan(await planSet(set, atOnce('boxes'))).papers[0]?.sheets).toBe(byBoxes);
   });
 
+  test('share cuts where their straight sides meet, and the plan says so', async () => {
+    const set = setSpec.parse(
+      onOneSheet({ size: 'iso-a2' }, [{ name: 'envelope', perKit: 4, ...made('envelope', 114, 81) }], 1),
+    );
+    // two by two, with a gap of 0: a line between each two neighbours
+    const { papers, cautions } = showSetPlan(await planSet(set, atOnce('outlines')));
+    expect(papers[0]?.layouts.map(({ sharedCuts }) => sharedCuts)).toEqual([4]);
+    expect(cautions.join()).toContain('Neighbours share a cut');
+    const apart = showSetPlan(await planSet({ ...set, gap: 2e6 }, atOnce('outlines')));
+    expect(apart.papers[0]?.layouts.map(({ sharedCuts }) => sharedCuts)).toEqual([0]);
+    expect(apart.cautions.join()).not.toContain('Neighbours share a cut');
+  });
+
   test('an outline moved onto another, or out of reach, is seen', async () => {
     const set = setSpec.parse(
       onOneSheet({ size: 'iso-a2' }, [{ name: 'envelope', perKit: 4, ...diamond }], 1),

@@ -1,4 +1,5 @@
-import { describe, expect, test } from 'vitest';
+import fastify from 'fastify';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { NestInput } from '../../shared/nesting/nest-spec.ts';
 import { setPlanReply } from '../../shared/sets/set-plan-reply.ts';
 import { setProgress } from '../../shared/sets/set-progress.ts';
@@ -6,6 +7,7 @@ import { setSpec } from '../../shared/sets/set-spec.ts';
 import type { NestingOptions } from '../../src/nesting/nesting-pool.ts';
 import { nestingPool } from '../../src/nesting/nesting-pool.ts';
 import { GivenUp } from '../../src/sets/given-up.ts';
+import { sendEvents } from '../../src/sets/plan-events.ts';
 import { planSet } from '../../src/sets/plan-set.ts';
 import { build } from '../src/build.ts';
 import { expectProblem } from '../src/expect-problem.ts';
@@ -26,7 +28,7 @@ const refused = { ...long, pieces: [{ name: 'mat', cut: { width: 500, height: 50
 const eventsIn = (text: string) =>
   text
     .split('\n\n')
-    .filter((block) => block !== '')
+    .filter((block) => block !== '' && !block.startsWith(':'))
     .map((block) => {
       const lines = Object.fromEntries(
         block.split('\n').map((line): [string, string] => {
@@ -82,6 +84,32 @@ describe('a plan that takes its time', () => {
     const reply = await asked({ ...long, timeLimit }, '*/*');
     expectProblem(reply, 400);
     expect(reply.json().errors[0].path).toBe('/timeLimit');
+  });
+});
+
+describe('while nothing can be said', () => {
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  test('a comment is sent every 15 s, which readers pass over, and none once the plan is there', async () => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
+    const app = fastify();
+    const begun = Promise.withResolvers<void>();
+    const work = Promise.withResolvers<never>();
+    app.get('/', (_, reply) => {
+      sendEvents(reply, () => work.promise);
+      begun.resolve();
+    });
+    const reply = app.inject('/').then(({ body }) => body);
+    await begun.promise;
+    vi.advanceTimersByTime(44_000);
+    work.reject(new Error('it fails'));
+    const body = await reply;
+    expect(body.split('event: ')[0]).toBe(':\n\n:\n\n');
+    expect(eventsIn(body).map(({ event }) => event)).toEqual(['problem']);
+    expect(vi.getTimerCount()).toBe(0);
+    await app.close();
   });
 });
 

@@ -92,6 +92,10 @@ async function faultsOf(body: {
   return faults;
 }
 
+/** Points of plain straight path data. */
+const pointsOf = (data: string): readonly At[] =>
+  [...data.matchAll(/([\d.]+) ([\d.]+)/gu)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+
 const side = fc.integer({ min: 20, max: 140 });
 const anySet = fc.record({
   units: fc.constant('mm'),
@@ -206,6 +210,41 @@ describe('the sheets of a set', () => {
     const svg = filesOf(sheetsOf(result)).get('sheet-01.svg') ?? '';
     const lines = [...svg.matchAll(/ d="([^"]*)"/gu)].map(([, data]) => data);
     expect(lines.toSorted()).toEqual(['M 100.3 0 L 100.3 50', 'M 50.1 0 L 50.1 50']);
+  });
+
+  test('give every piece its size where room for the kerf lies beyond the sheet', async () => {
+    const body = {
+      units: 'mm',
+      kits: 1,
+      spoilage: 0,
+      cutter: { width: 300, height: 300, kerf: 1 },
+      papers: [{ width: 300, height: 300 }],
+      pieces: [
+        { name: 'mat', cut: { width: 300, height: 150 } },
+        { name: 'label', perKit: 2, cut: { width: 149.4, height: 100 } },
+      ],
+    };
+    const svg = filesOf(sheetsOf(await planned(body))).get('sheet-01.svg') ?? '';
+    const lines = [...svg.matchAll(/ d="([^"]*)"/gu)].flatMap(([, data]) => [...pointsOf(data ?? '')]);
+    // the tool takes 0.5 mm on either side of a line, nothing at the sheet’s edge: 149.4 mm are left of either label
+    const across = lines.filter(({ y }) => y > 200).map(({ x }) => x);
+    expect([...new Set(across)].toSorted((one, other) => one - other)).toEqual([0, 149.9, 150.1, 300]);
+  });
+
+  test('tell of a piece that both edges of its sheet leave too large', async () => {
+    const body = (width: number) => ({
+      units: 'mm',
+      kits: 1,
+      spoilage: 0,
+      cutter: { width: 300, height: 300, kerf: 1 },
+      papers: [{ width: 300, height: 300 }],
+      pieces: [{ name: 'mat', cut: { width, height: 150 } }],
+    });
+    const told = async (width: number) =>
+      showSetPlan(await planned(body(width))).cautions.filter((each) => each.startsWith('mat '));
+    expect(await told(299.8)).toEqual([expect.stringContaining('0.2 mm larger')]);
+    expect(await told(300)).toEqual([]);
+    expect(await told(298)).toEqual([]);
   });
 
   test('take a folder from a whole sheet although the tool takes a kerf away', async () => {

@@ -68,15 +68,23 @@ test.each<[Nm, Nm, Nm, string]>([
   expect(hintsOf(width, height, thickness).royalMail?.size).toBe(size);
 });
 
-// 3.5 oz = 99.2 g and 20 g, 2 kg: the same sources; 100 g and 750 g: public pages of the post
+// 3.5 oz = 99.2 g and 20 g, 2 kg: the same sources; 100 g and 750 g: public pages of the post; flats of First-Class Mail end at
+// 13 oz = 368.5 g: from memory
 test.each<[number, string, string, string]>([
   [20, 'letter', 'standardised letter', 'letter'],
   [99, 'letter', 'letter', 'letter'],
   [99.5, 'large envelope (flat)', 'letter', 'letter'],
   [101, 'large envelope (flat)', 'letter', 'large letter'],
-  [751, 'large envelope (flat)', 'letter', 'parcel'],
-  [2001, 'large envelope (flat)', 'not letter post', 'parcel'],
+  [368.5, 'large envelope (flat)', 'letter', 'large letter'],
+  [368.6, 'parcel', 'letter', 'large letter'],
+  [751, 'parcel', 'letter', 'parcel'],
+  [2001, 'parcel', 'not letter post', 'parcel'],
 ])('a piece of C6 that weighs %d g is put into a heavier class where it is one', (grammes, ...sizes) => {
   const hints = postHints({ width: mm(162), height: mm(114), thickness: mm(3) }, grammes);
   expect(hints.map(({ size }) => size)).toEqual(sizes);
+});
+
+test('the weight that makes a parcel is told', () => {
+  const [usps] = postHints({ width: mm(162), height: mm(114), thickness: mm(3) }, 400);
+  expect(usps?.notes.join()).toContain('400 g');
 });

@@ -35,7 +35,7 @@ export default (async (app) => {
               [eventStreamType]: {
                 schema: z.string().meta({
                   description:
-                    'Server-sent events: `progress` (SetProgress) about ten times a second, then `plan` (SetPlan), or `problem` (Problem).',
+                    'Server-sent events: `progress` (SetProgress) about ten times a second, then `plan` (SetPlan), or `problem` (Problem); a comment line every 15 s, so that the connection stays open.',
                 }),
               },
             },
