@@ -40,13 +40,10 @@ export function rectangle<Kind extends 'card' | 'envelope' | 'sheet', Shape exte
 }
 
 const item = rectangle('card', {
-  form: z
-    .enum(['folded', 'flat'])
-    .optional()
-    .meta({
-      description:
-        'A folded card has two layers, a flat one has one. Default: flat for index cards, else folded.',
-    }),
+  form: z.enum(['folded', 'flat']).optional().meta({
+    description:
+      'A folded card has two layers, a flat one has one. Default: flat for index cards, else folded.',
+  }),
   caliper: oneSheet.optional().meta({ description: 'Thickness of one layer of the card; default 0.33 mm.' }),
   mats: z
     .array(oneSheet)

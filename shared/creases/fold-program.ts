@@ -132,5 +132,5 @@ export interface FoldProgram {
 }
 
 /** Every lock of a program. */
-export const locksOf = ({ steps }: FoldProgram): readonly Lock[] =>
+export const locksOf = ({ steps }: Pick<FoldProgram, 'steps'>): readonly Lock[] =>
   steps.flatMap((step) => (step.kind === 'lock' ? step.locks : []));

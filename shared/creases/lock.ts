@@ -33,13 +33,33 @@ export const lockPractice = Object.freeze({
   hold: mm(2),
   /** A narrower neck tears off. */
   leastNeck: mm(10),
+  /** Shoulders come further through than they must by this at least, or they are forced and bend. */
+  play: mm(0.5),
+  /** Shoulders that come through further than that let the tab slip to and fro. */
+  mostPlay: mm(2),
+  /** Both cuts of a slot run into each other where less than that is left between them. */
+  betweenCuts: mm(0.5),
 });
+
+/** What slots and tongues are cut from, and what the tool takes away with each cut; in nanometres. */
+export interface LockedPaper {
+  readonly caliper: Nm;
+  readonly kerf: Nm;
+}
 
 /** By how much a slot is longer than the neck in it: paper that is pushed through sideways takes room by its thickness. */
 export const lockClearance = (caliper: Nm): Nm => Math.max(mm(0.5), Math.ceil(2 * caliper));
 
-/** How wide a slot is: a tongue goes through it askew. */
-export const slotWidth = (caliper: Nm): Nm => Math.max(mm(1), Math.ceil(3 * caliper));
+/** How wide a slot is: a tongue goes through it askew, and its two cuts lie beside each other. */
+export const slotWidth = ({ caliper, kerf }: LockedPaper): Nm =>
+  Math.max(mm(1), Math.ceil(3 * caliper), kerf + lockPractice.betweenCuts);
+
+/**
+ * How far shoulders lie beyond the line that comes to lie in the slot, at least: past the slot's edge, and once through the
+ * paper.
+ * @param beside from that line to the slot's edge
+ */
+export const throughSlot = (beside: Nm, caliper: Nm): Nm => beside + Math.ceil(caliper);
 
 /** The corners of a slot, clockwise as seen. */
 export const slotCorners = ({ left, top, right, bottom }: Slot): readonly Point[] => [

@@ -43,7 +43,7 @@ export function glueRoom(bond: Bond, around: Surroundings): readonly Point[] {
   });
   for (const { shape, distance } of obstaclesOf(bond, plates, around)) {
     const line = lineBetween(shape, box, distance);
-    if (line) room = partBeside(room, line.from, line.to, 1);
+    room = partBeside(room, line.from, line.to, 1);
   }
   return room;
 }
@@ -109,28 +109,60 @@ function along(p: Point, q: Point): readonly [Point, Point] {
 
 /**
  * A line at a distance from something convex, with the strip to its right: square to an axis or along one of its sides,
- * whichever leaves the strip most room. None where the strip is not so far away.
+ * whichever leaves the strip most room, or square to the way between its nearest corners. Where none of them leaves the
+ * strip that distance, the line is as far away as the strip.
  */
 function lineBetween(
   shape: readonly Point[],
   { corners }: Placed,
   distance: number,
-): { readonly from: Point; readonly to: Point } | undefined {
+): { readonly from: Point; readonly to: Point } {
   const normals = [
     ...shape.flatMap((p, index) => normalsOf(p, shape[(index + 1) % shape.length] ?? p)),
     ...axes,
   ];
-  let best: { readonly normal: Point; readonly reach: number; readonly gap: number } | undefined;
+  const isClear = ({ gap }: Parting) => gap >= distance - TOUCH;
+  const straight = widest(normals, shape, corners);
+  // a slanting line takes more of the room
+  const best = isClear(straight)
+    ? straight
+    : widest([...normals, ...betweenNearest(shape, corners)], shape, corners);
+  const { normal, reach } = best;
+  const depth = reach + (isClear(best) ? distance : best.gap);
+  const from = { x: normal.x * depth, y: normal.y * depth };
+  return { from, to: { x: from.x + normal.y * 1e6, y: from.y - normal.x * 1e6 } };
+}
+
+/** How far apart something and a strip are along a normal, below 0 where they overlap, and how far it reaches. */
+interface Parting {
+  readonly normal: Point;
+  readonly reach: number;
+  readonly gap: number;
+}
+
+function widest(normals: readonly Point[], shape: readonly Point[], corners: readonly Point[]): Parting {
+  let best: Parting = { normal: { x: 1, y: 0 }, reach: 0, gap: -Infinity };
   for (const normal of normals) {
     const depth = ({ x, y }: Point) => normal.x * x + normal.y * y;
     const reach = Math.max(...shape.map(depth));
     const gap = Math.min(...corners.map(depth)) - reach;
-    if (gap >= distance - TOUCH && gap > (best?.gap ?? -Infinity)) best = { normal, reach, gap };
+    if (gap > best.gap) best = { normal, reach, gap };
   }
-  if (!best) return undefined;
-  const { normal, reach } = best;
-  const from = { x: normal.x * (reach + distance), y: normal.y * (reach + distance) };
-  return { from, to: { x: from.x + normal.y * 1e6, y: from.y - normal.x * 1e6 } };
+  return best;
+}
+
+/** The way from the corner of a shape to the corner of a strip that is nearest to it; none where they meet. */
+function betweenNearest(shape: readonly Point[], corners: readonly Point[]): readonly Point[] {
+  let [nearest, normal] = [Infinity, { x: 0, y: 0 }];
+  for (const p of shape) {
+    for (const q of corners) {
+      const length = Math.hypot(q.x - p.x, q.y - p.y);
+      if (length >= nearest) continue;
+      nearest = length;
+      normal = { x: (q.x - p.x) / length, y: (q.y - p.y) / length };
+    }
+  }
+  return nearest > TOUCH ? [normal] : [];
 }
 
 const axes: readonly Point[] = [

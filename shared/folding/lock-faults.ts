@@ -1,9 +1,10 @@
-import type { Step } from '../creases/fold-program.ts';
-import { type Lock, lockClearance, lockPractice, slotWidth } from '../creases/lock.ts';
+import { locksOf, type Step } from '../creases/fold-program.ts';
+import { type Lock, lockPractice } from '../creases/lock.ts';
 import { inverse, move, type Point } from '../geometry/plane.ts';
 import { boxOf, covers, type FlatFace, flatFaces, TOUCH } from './flat-faces.ts';
 import type { Bond } from './glue-bonds.ts';
 import type { Gluable } from './glue-faults.ts';
+import { fitFault, type Parts } from './lock-fit.ts';
 import { platesOf } from './plates.ts';
 import { carry, still } from './space.ts';
 import { distanceBetween, liesUnder, type Placed, placed } from './strips.ts';
@@ -22,6 +23,7 @@ export interface Locking {
 export function lockingOf(steps: readonly Step[], sheet: Gluable, caliper: number): Locking {
   const bonds: Bond[] = [];
   const faults: string[] = [];
+  const all = locksOf({ steps });
   for (const [index, step] of steps.entries()) {
     const [before, after] = [sheet.forms[index], sheet.forms[index + 1]];
     if (step.kind !== 'lock' || !before || !after) continue;
@@ -31,23 +33,13 @@ export function lockingOf(steps: readonly Step[], sheet: Gluable, caliper: numbe
       const [open, pushed, last] = found;
       const fault =
         open && pushed && last
-          ? faultOf(lock, { open, pushed, last }, step.locks, sheet, caliper)
+          ? faultOf(lock, { open, pushed, last }, all, sheet, caliper)
           : 'its tab, its tongue or its slot is not there';
       if (fault !== undefined) faults.push(`${step.name}, ${lock.tongue}: ${fault}`);
       if (last) bonds.push(...bondsOf(lock, last));
     }
   }
   return { bonds, faults };
-}
-
-/** A lock where its parts lie in a flat form. */
-interface Parts {
-  readonly faces: readonly FlatFace[];
-  readonly tab: FlatFace;
-  readonly tongue: readonly FlatFace[];
-  readonly to: FlatFace;
-  readonly neck: readonly [Point, Point];
-  readonly slot: Placed;
 }
 
 function partsOf(lock: Lock, faces: readonly FlatFace[]): Parts | undefined {
@@ -77,7 +69,7 @@ function faultOf(
   caliper: number,
 ): string | undefined {
   for (const parts of [open, pushed, last]) {
-    const fault = neckFault(parts, caliper) ?? shoulderFault(parts);
+    const fault = fitFault(parts, caliper);
     if (fault) return fault;
   }
   const between = open.faces.find(
@@ -101,35 +93,6 @@ function faultOf(
 
 const liesBetween = ({ height }: FlatFace, one: FlatFace, other: FlatFace): boolean =>
   height > Math.min(one.height, other.height) && height < Math.max(one.height, other.height);
-
-/** Lengths along and across a slot. */
-function alongSlot({ left, right, top, bottom }: Pick<Placed, 'left' | 'right' | 'top' | 'bottom'>) {
-  const upright = bottom - top > right - left;
-  return upright
-    ? { along: 'y' as const, across: 'x' as const, from: top, to: bottom, near: left, far: right }
-    : { along: 'x' as const, across: 'y' as const, from: left, to: right, near: top, far: bottom };
-}
-
-/** The neck must lie in the slot, with the clearance at its ends and paper's own thickness beside it. */
-function neckFault({ neck: [p, q], slot }: Parts, caliper: number): string | undefined {
-  const { along, across, from, to, near, far } = alongSlot(slot);
-  const [start, end] = [Math.min(p[along], q[along]), Math.max(p[along], q[along])];
-  const least = lockClearance(caliper) / 2 - TOUCH;
-  if (start < from + least || end > to - least) return 'its neck has no room in the length of its slot';
-  const beside = Math.min(p[across] - near, q[across] - near, far - p[across], far - q[across]);
-  if (beside < caliper / 2 || far - near < slotWidth(caliper) - TOUCH)
-    return 'its neck does not lie in its slot';
-  return end - start < lockPractice.leastNeck - TOUCH ? 'its neck is too narrow to hold' : undefined;
-}
-
-function shoulderFault({ tongue, slot }: Parts): string | undefined {
-  const { along, from, to } = alongSlot(slot);
-  const reach = tongue.flatMap(({ corners }) => corners.map((corner) => corner[along]));
-  return Math.min(...reach) > from - lockPractice.hold + TOUCH ||
-    Math.max(...reach) < to + lockPractice.hold - TOUCH
-    ? 'its shoulders slip back through the slot'
-    : undefined;
-}
 
 /** Whether too little paper is left between a slot and what is next to it in its panel. */
 function webFault(

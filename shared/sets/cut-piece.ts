@@ -56,7 +56,10 @@ export function cutPieceOf(
       folded && 'make' in spec
         ? folded.plan.blank
         : { width: Math.round(drawing.width - kerf), height: Math.round(drawing.height - kerf) },
-    area: areaOf(drawing.outline.contours) + areaOf(drawing.knockouts.flatMap(({ contours }) => contours)),
+    // openings run the way that suits the tool, so that their areas' signs tell nothing
+    area:
+      Math.abs(areaOf(drawing.outline.contours)) -
+      drawing.knockouts.reduce((sum, { contours }) => sum + Math.abs(areaOf(contours)), 0),
     ...(folded && 'make' in spec ? { closed: folded.plan.closed } : {}),
     tape:
       folded && 'make' in spec ? tapeLength(folded.program.steps.filter((step) => step.kind === 'glue')) : 0,

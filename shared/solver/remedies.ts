@@ -6,11 +6,11 @@ import type { FolderSpec } from '../spec/folder-spec.ts';
 import { lackingIn } from '../spec/lacking.ts';
 import { styleOf } from '../styles/registry.ts';
 import { pointerTo } from './given.ts';
+import { gridOf } from './grid.ts';
 import { largestThat } from './largest-that.ts';
 import type { Plan } from './plan.ts';
 import { type Given, hopelessInAnyRoom, type Shortage, shortagesOf } from './refusal.ts';
 import { listedSheets } from './sheets.ts';
-import { gridOf } from './situation.ts';
 import { type Misfit, solveFolder } from './solve-folder.ts';
 
 /** A change to the spec that was tried and works, with the plan that it gives. */

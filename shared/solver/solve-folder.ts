@@ -8,12 +8,13 @@ import { arrangementsOn } from './arrangements.ts';
 import type { Bound } from './bounds.ts';
 import { givenDepth, loadOf } from './demand.ts';
 import { eliminate, type Row } from './eliminate.ts';
+import { gridOf } from './grid.ts';
 import { largestThat } from './largest-that.ts';
 import type { Arrangement, Plan } from './plan.ts';
 import { roughShortfall } from './rough-fit.ts';
 import { settle } from './settle.ts';
 import { sheetsOf } from './sheets.ts';
-import { gridOf, situationOf } from './situation.ts';
+import { situationOf } from './situation.ts';
 
 /** An arrangement that cannot be folded, with the sums of bounds that rule it out. */
 export interface Misfit {

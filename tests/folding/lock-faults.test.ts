@@ -4,6 +4,8 @@ import type { Lock, Slot } from '../../shared/creases/lock.ts';
 import { unfold } from '../../shared/creases/unfold.ts';
 import { type Folded, promisedBy, proofOf } from '../../shared/folding/proof-of.ts';
 import { prove } from '../../shared/folding/prove.ts';
+import type { Point } from '../../shared/geometry/plane.ts';
+import { programOn } from '../../shared/styles/common/blank.ts';
 import { styleOf } from '../../shared/styles/registry.ts';
 import { solved } from '../support/solved.ts';
 
@@ -30,6 +32,18 @@ const withSteps = (change: (step: Step) => readonly Step[]) => (program: FoldPro
 });
 const withLocks = (change: (lock: Lock) => Lock) =>
   withSteps((step) => [isLock(step) ? { ...step, locks: step.locks.map(change) } : step]);
+/** With the shoulders of every tongue nearer to its tab by a length, or further from it. */
+const withNecks = (longer: number) => (program: FoldProgram) => {
+  const locks = program.steps.filter(isLock).flatMap((step) => step.locks);
+  const panels = program.panels.map((panel) => {
+    const x = locks.find(({ tongue }) => tongue === panel.name)?.neck[0].x;
+    if (x === undefined) return panel;
+    const away = (point: Point): Point =>
+      point.x === x ? point : { ...point, x: point.x + Math.sign(point.x - x) * longer };
+    return { ...panel, pieces: panel.pieces?.map((piece) => piece.map(away)) ?? [] };
+  });
+  return programOn(panels, program.steps);
+};
 const withSlots = (change: (slot: Slot) => Slot) =>
   withLocks((lock) => ({ ...lock, slot: change(lock.slot) }));
 
@@ -63,6 +77,26 @@ describe.each(Object.entries(pieces))('the locks of a %s', (_, raw) => {
     ['elsewhere', (slot) => ({ ...slot, left: slot.left - 1e9, right: slot.right - 1e9 }), /is not there/u],
   ])('do not with a slot that is %s', (__, change, message) => {
     expect(found(folded, withSlots(change))).toMatch(message);
+  });
+
+  test.each([
+    ['too short for the shoulders to come through', -1_300_000, /do not come through/u],
+    ['so long that the tab is loose', 2_000_000, /loose in the slot/u],
+  ])('do not with a neck that is %s', (__, longer, message) => {
+    expect(found(folded, withNecks(0))).toBe('');
+    expect(found(folded, withNecks(longer))).toMatch(message);
+  });
+
+  test.each(['1 mm', '1.5 mm', '2 mm'])('have necks that are long enough in paper of %s', (caliper) => {
+    // half of a slot three calipers wide, the paper, and 0.5 mm
+    const least = 2.5 * Number.parseFloat(caliper) + 0.5;
+    const thick = foldedFrom({ ...raw, stock: { width: '900 mm', height: '900 mm', caliper } });
+    expect(thick.proof.holds).toBe(true);
+    for (const { tongue, neck } of thick.program.steps.filter(isLock).flatMap(({ locks }) => locks)) {
+      const panel = thick.program.panels.find(({ name }) => name === tongue);
+      const reach = (panel?.pieces?.[0] ?? []).map(({ x }) => Math.abs(x - neck[0].x));
+      expect(Math.max(...reach) / 1e6).toBeCloseTo(least, 5);
+    }
   });
 
   test('do not in thicker paper', () => {
@@ -107,6 +141,36 @@ const isAbove = ({ proof }: Folded, panel: string, other: string): boolean => {
   const heightOf = (name: string) => proof.faces.find((face) => face.panel === name)?.height ?? Number.NaN;
   return heightOf(panel) > heightOf(other);
 };
+
+test('slots keep their distance, also from those of another step', () => {
+  const locks = foldedFrom(pieces.folder)
+    .program.steps.filter(isLock)
+    .flatMap((step) => step.locks);
+  const [one, other] = locks.filter(({ to }) => to === 'front');
+  if (!one || !other) throw new Error('a cover has two slots');
+  // 5 mm of paper beside the first slot, which stays as it is
+  const by = one.slot.right + 5_000_000 - other.slot.left;
+  const { left, right } = other.slot;
+  const moved: Lock = {
+    ...other,
+    slot: { ...other.slot, top: one.slot.top, bottom: one.slot.bottom, left: left + by, right: right + by },
+  };
+  const changed = (split: boolean) =>
+    withSteps((step) =>
+      isLock(step)
+        ? split
+          ? [
+              { ...step, locks: [one] },
+              { ...step, name: 'lock the rest', locks: [moved] },
+            ]
+          : [{ ...step, locks: [one, moved] }]
+        : [step],
+    );
+  for (const split of [false, true])
+    expect(found(foldedFrom(pieces.folder), changed(split))).toContain(
+      `${one.tongue}: its slot comes too near to the one of ${other.tongue}`,
+    );
+});
 
 test('pockets are open where their locks are left out', () => {
   const folded = foldedFrom(pieces.folder);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { locksOf } from '../../shared/creases/fold-program.ts';
 import { guideOf } from '../../shared/guide/guide-of.ts';
 import { planReply } from '../../shared/plan-reply/plan-reply.ts';
 import { showPlan } from '../../shared/plan-reply/show-plan.ts';
@@ -63,6 +64,32 @@ describe('slots are cut', () => {
   });
 });
 
+describe.each([0.5, 0.9, 1, 1.2, 2])('with a kerf of %d mm', (kerf) => {
+  const cutter = { width: 700, height: 700, kerf };
+
+  test('every slot is drawn, with 0.5 mm between its cuts or more', () => {
+    const slots = boxesOf(draw({ cutter }), 'knockout');
+    expect(slots).toHaveLength(4);
+    for (const { width, height } of slots) {
+      expect(width).toBeGreaterThanOrEqual(0.499);
+      expect(height).toBeCloseTo(36 - kerf, 2);
+    }
+  });
+
+  test.each([
+    ['pocket-folder', 2],
+    ['gate-wallet', 4],
+    ['tuck-box', 20],
+    ['belly-band', 8],
+  ])('tongues of a %s are as long as slots so wide need them', (style, perPocket) => {
+    const stock = { ...folder.stock, caliper: 0.1 };
+    const spec = { ...folder, style, stock, cutter, contents: { item: { size: 'iso-a6' }, perPocket } };
+    const { program, proof } = foldOrRefuse(solved.spec(spec));
+    expect(proof.holds).toBe(true);
+    expect(boxesOf(draw(spec), 'knockout')).toHaveLength(locksOf(program).length);
+  });
+});
+
 describe('a knockout', () => {
   test('away from every lock is let pass', () => {
     expect(findings([circle({ up: 110, left: 50 })])).toEqual([]);
@@ -77,6 +104,23 @@ describe('a knockout', () => {
 
   test('that takes a whole slot is refused', () => {
     expect(findings([circle({ up: 10, left: 1 }, 60)])).toContain('near-slot: refuse');
+  });
+
+  test('that all but cuts a tongue off its tab is refused', () => {
+    // in the tab only, which is 6.5 mm deep beside the neck; the neck’s middle is that of the pocket
+    const tab = 'left front pocket tab';
+    const inTab = (up: number) => ({
+      ...circle({}, 3),
+      on: { place: 'front pocket', anchor: 'left', offset: { up, right: 3.25 } },
+      through: { from: tab, to: tab },
+    });
+    const told = findings([inTab(0)]);
+    expect(told).toContain('near-tongue: refuse');
+    expect(told).not.toContain('near-slot: refuse');
+    expect(told).not.toContain('lock-cut: refuse');
+    // half of the neck is 17.7 mm
+    expect(findings([inTab(24)])).toContain('near-tongue: refuse');
+    expect(findings([inTab(28)])).not.toContain('near-tongue: refuse');
   });
 
   test('through a tongue is refused', () => {

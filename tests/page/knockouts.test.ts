@@ -12,12 +12,14 @@ import {
   kindOf,
   newKnockout,
   offsetText,
-  repeats,
+  repeatsIn,
   shapeNames,
   withOffset,
 } from '../../src/page/spec/knockouts.ts';
+import { type Spec, withValue } from '../../src/page/spec/pointer.ts';
 
-const first = { place: 'front cover', pocket: 'front pocket' };
+const first = { place: 'front cover', pocket: 'front pocket', units: 'mm' } as const;
+const inInches = { ...first, units: 'in' } as const;
 const elsewhere = { place: 'back cover', anchor: 'top', offset: { down: '20 mm' } };
 
 describe('what can be cut out', () => {
@@ -26,15 +28,29 @@ describe('what can be cut out', () => {
     expect(own).toEqual(['ribbon-slot', 'thumb-notch']);
   });
 
-  test.each(kindNames)('%s begins with what the core can read and cut', async (kind) => {
-    const made = newKnockout(kind, first);
+  const beginnings = kindNames.flatMap((kind) => [[kind, 'mm'] as const, [kind, 'in'] as const]);
+
+  test.each(beginnings)('%s begins with what the core can read and cut, in %s', async (kind, units) => {
+    const made = newKnockout(kind, { ...first, units });
     expect(kindOf(made)).toBe(kind);
     expect(knockout.safeParse(made).error).toBeUndefined();
     if (kind === 'lettering') return; // its font is fetched, which the tests in a browser do
     const contents = { item: { size: 'iso-a6' } };
-    const spec = { style: 'twin-sleeve', units: 'mm', contents, knockouts: [made] };
+    const spec = { style: 'twin-sleeve', units, contents, knockouts: [made] };
     await prepareFor(spec);
     expect(methods.fold(spec)).toMatchObject({ state: 'folded', forbids: [] });
+  });
+
+  test('has lengths in the units of the page', () => {
+    const lengths = (units: 'mm' | 'in') =>
+      JSON.stringify([kindNames.map((kind) => newKnockout(kind, { ...first, units })), repeatsIn(units)])
+        .match(/"[^"]*\d (?:mm|in)"/gu)
+        ?.map((text) => text.slice(1, -1));
+    expect(lengths('mm')?.filter((each) => !each.endsWith(' mm'))).toEqual([]);
+    expect(lengths('in')?.filter((each) => !/^(?:\d+|(?:\d+ )?[1357]\/[248]) in$/u.test(each))).toEqual([]);
+    expect(lengths('in')).toHaveLength(lengths('mm')?.length ?? 0);
+    expect(newKnockout('tag', inInches).figure).toMatchObject({ width: '1 1/8 in', height: '2 in' });
+    expect(newKnockout('rounded-corners', inInches).radius).toBe('1/4 in');
   });
 
   test('stays in its place when it becomes something else that has one', () => {
@@ -47,10 +63,11 @@ describe('what can be cut out', () => {
   });
 
   test('is repeated as the core can read it', () => {
-    for (const [name, repeat] of Object.entries(repeats)) {
-      expect(repeat.repeat).toBe(name);
-      expect(repeatSpec.safeParse(repeat).error).toBeUndefined();
-    }
+    for (const units of ['mm', 'in'] as const)
+      for (const [name, repeat] of Object.entries(repeatsIn(units))) {
+        expect(repeat.repeat).toBe(name);
+        expect(repeatSpec.safeParse(repeat).error).toBeUndefined();
+      }
   });
 
   test('is moved along each axis by a length that may begin with a minus', () => {
@@ -77,17 +94,40 @@ describe('another way of folding', () => {
     dimensions: { spine: '9 mm' },
   };
   const shared = { units: 'mm', stock: { size: 'iso-a3' } };
+  const { styles } = methods.catalogue();
+  const form = (name: string) => styles.find((each) => each.name === name) ?? expect.fail(name);
 
   test('holds the same, or is as large as the card, and has no sizes of the one before', () => {
-    const band = asStyle({ name: 'belly-band', madeFor: 'contents' }, sleeve);
+    const band = asStyle(form('belly-band'), sleeve);
     expect(band).toEqual({ style: 'belly-band', ...shared, contents: sleeve.contents });
-    const base = asStyle({ name: 'card-base', madeFor: 'card' }, sleeve);
+    const base = asStyle(form('card-base'), sleeve);
     expect(base).toEqual({ style: 'card-base', ...shared, card: { size: 'iso-a6' } });
-    expect(asStyle({ name: 'tag', madeFor: 'nothing' }, base)).toEqual({ style: 'tag', ...shared });
-    expect(asStyle({ name: 'envelope', madeFor: 'contents' }, base)).toEqual({
+    expect(asStyle(form('tag'), base)).toEqual({ style: 'tag', ...shared });
+    expect(asStyle(form('envelope'), base)).toEqual({
       style: 'envelope',
       ...shared,
       contents: { item: { size: 'iso-a6' } },
     });
+  });
+
+  test('keeps what was chosen where the other has the same choice', () => {
+    const folder = { ...sleeve, style: 'pocket-folder', join: 'slots', dimensions: {} };
+    const box = asStyle(form('tuck-box'), folder);
+    expect(box).toEqual({ style: 'tuck-box', ...shared, contents: sleeve.contents, join: 'slots' });
+    // a choice that it does not have, or that it has other words for
+    expect(asStyle(form('envelope'), box)).not.toHaveProperty('join');
+    expect(asStyle(form('tuck-box'), { ...box, join: 'tape' })).not.toHaveProperty('join');
+  });
+
+  test('can read all that it keeps', () => {
+    for (const from of styles)
+      for (const to of styles) {
+        const chosen = from.choices.reduce<Spec>(
+          (spec, { path, options }) => withValue(spec, path, options.at(-1)),
+          asStyle(from, { units: 'mm', contents: sleeve.contents }),
+        );
+        const answer = methods.fold(asStyle(to, chosen));
+        expect(answer.state, `${from.name} as ${to.name}`).not.toBe('unreadable');
+      }
   });
 });

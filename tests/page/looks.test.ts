@@ -19,6 +19,24 @@ describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, { ti
     await page.close();
   });
 
+  test('has every number along the open sheet in full', async () => {
+    const box = { style: 'tuck-box', units: 'in', contents: { item: { size: 'iso-a6' }, perPocket: 24 } };
+    const { page } = await open({ ...box, stock: { size: 'us-ledger' }, grid: '1 mm' });
+    await settled(page);
+    const numbers = await page.evaluate(() => {
+      const svg = document.querySelector('.print-open > .sight svg');
+      const room = svg?.getBoundingClientRect();
+      return [...(svg?.querySelectorAll('.ticks text') ?? [])].map((each) => {
+        const { left, right, top } = each.getBoundingClientRect();
+        const isWhole = room && left >= room.left && right <= room.right && top >= room.top;
+        return [isWhole, each.textContent] as const;
+      });
+    });
+    expect(numbers.map(([, text]) => text).join('; ')).toMatch(/≈ \d+ \d\d?\/(?:32|64)/u);
+    expect(numbers.filter(([isWhole]) => !isWhole)).toEqual([]);
+    await page.close();
+  });
+
   test('folds in space, on demand, and turns by drag and key', async () => {
     const { page, complaints } = await open(folds);
     await settled(page);
@@ -80,6 +98,7 @@ describe.skipIf(isLeftOut)(`the folder on the maker’s page${whyLeftOut}`, { ti
       page.getByRole('button', { name: 'Maker’s sheet (PDF)' }).click(),
     ]);
     expect(JSON.parse(request.postData() ?? '')).toEqual(folds);
+    expect(new URL(request.url()).searchParams.get('shows')).toBe('inside');
     expect(sent.filter((each) => !/blob:|assets|guide/u.test(each))).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();

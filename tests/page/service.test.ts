@@ -41,7 +41,10 @@ describe.skipIf(isLeftOut)(`the maker’s page and the service${whyLeftOut}`, { 
     expect(Object.keys(sheets).some((name) => name.endsWith('.svg'))).toBe(true);
     await page.getByLabel('Name of the class or stall').fill('Lamp room evening');
     const labels = join(folder, 'labels.pdf');
+    await page.getByLabel('in large print').check();
+    const asked = page.waitForRequest(/labels/u);
     writeFileSync(labels, await downloaded(page, press('Labels and cards for a class (PDF)')));
+    expect(new URL((await asked).url()).searchParams.get('print')).toBe('large');
     expect(poppler('pdftotext', labels, '-')).toContain('Lamp room evening');
     expect(complaints).toEqual([]);
     await page.close();

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { after, type Matrix, photoOnSheet } from '../../src/page/views/photo-matrix.ts';
 import { placeBadges } from '../../src/page/views/place-badges.ts';
-import { tickRows } from '../../src/page/views/tick-rows.ts';
+import { sideRooms, tickReach, tickRows, unitEnd } from '../../src/page/views/tick-rows.ts';
 
 const sent = ({ a, b, c, d, e, f }: Matrix, x: number, y: number) => [a * x + c * y + e, b * x + d * y + f];
 const ups = [
@@ -55,10 +55,22 @@ describe('numbers along a ruler', () => {
           const own = placed.filter((tick) => tick.row === row);
           for (const [index, tick] of own.entries()) {
             const next = own[index + 1];
+            if (row === 0) expect(unitEnd(placed, widthOf)).toBeLessThan(tick.at - widthOf(tick.text) / 2);
             if (next)
               expect(next.at - tick.at).toBeGreaterThan((widthOf(tick.text) + widthOf(next.text)) / 2);
           }
         }
+      }),
+    );
+  });
+
+  test('have room at the sides of the picture, however long they are', () => {
+    const texts = fc.array(fc.constantFrom('0', '132.5', '≈ 5 11/32', '≈ 10 31/32'), { minLength: 1 });
+    fc.assert(
+      fc.property(texts, texts, (across, down) => {
+        const { left, right } = sideRooms({ across, down }, widthOf);
+        for (const text of down) expect(left - tickReach).toBeGreaterThanOrEqual(widthOf(text));
+        for (const text of across) expect(Math.min(left, right)).toBeGreaterThanOrEqual(widthOf(text) / 2);
       }),
     );
   });

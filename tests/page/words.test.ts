@@ -217,6 +217,27 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
     }
   });
 
+  test('is told of several knockouts at once, whatever they are called', async () => {
+    const hole = (name: string, down: string) => ({
+      kind: 'figure',
+      name,
+      on: { place: 'front cover', anchor: 'left', offset: { left: '5 mm', down } },
+      figure: { shape: 'circle', diameter: '20 mm' },
+    });
+    const spec = {
+      style: 'twin-sleeve',
+      units: 'mm',
+      contents: { item: { size: 'iso-a6' } },
+      knockouts: [hole('sun and moon', '0 mm'), hole('beam', '21 mm'), hole('fog', '44 mm')],
+    };
+    const texts = await saidAbout(spec);
+    expect(texts).toContainEqual(
+      expect.stringMatching(/^“sun and moon”, “beam” and “fog” cut .*: the score stops/u),
+    );
+    expect(texts).toContainEqual(expect.stringMatching(/^between “sun and moon” and “beam” only/u));
+    expect(unknown(texts)).toEqual([]);
+  });
+
   test('is told of knockouts that spoil a lock', async () => {
     const spec = {
       style: 'pocket-folder',
@@ -294,11 +315,13 @@ describe.each(languages)('what the core says, in %s,', (language, _, phrases) =>
     ).toEqual([]);
   });
 
-  test('stays English where nobody has told it yet, and says so', () => {
-    expect(tell('a sentence that no core ever says')).toEqual({
-      text: 'a sentence that no core ever says',
-      known: false,
-    });
+  test.each([
+    'a sentence that no core ever says',
+    'a sentence that no core ever says, and the hem: the seam',
+    'the circle and a sentence that no core ever says cut 3 mm',
+    'the circle, the heart and what no core ever says',
+  ])('stays English where nobody has told it yet, and says so: %s', (text) => {
+    expect(tell(text)).toEqual({ text, known: false });
   });
 });
 

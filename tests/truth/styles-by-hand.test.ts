@@ -3,6 +3,7 @@ import { proofOf } from '../../shared/folding/proof-of.ts';
 import { inMm } from '../../shared/lengths/show-length.ts';
 import { showPlan } from '../../shared/plan-reply/show-plan.ts';
 import type { Plan } from '../../shared/solver/plan.ts';
+import { solveFolder } from '../../shared/solver/solve-folder.ts';
 import { solved } from '../support/solved.ts';
 
 /*
@@ -164,6 +165,30 @@ test('a tuck box of paper 0.4 mm thick, locked: slots three times as wide as the
   ]);
 });
 
+test.each([
+  // half of the slot, the paper and 0.5 mm; slot and neck leave 0.5 mm beside the kerf
+  { caliper: 1, kerf: 0.1, slot: 3, neck: 1.5 + 1 + 0.5 },
+  { caliper: 0.3, kerf: 2, slot: 2.5, neck: 2 + 0.5 },
+])('a locked band of paper of $caliper mm, cut with a kerf of $kerf mm', ({ caliper, kerf, slot, neck }) => {
+  const band = (overlap: number) => ({
+    ...unglued,
+    stock: { ...usual.stock, caliper: `${caliper} mm` },
+    cutter: { width: '700 mm', height: '700 mm', kerf: `${kerf} mm` },
+    style: 'belly-band',
+    join: 'slots',
+    dimensions: {
+      panel: { width: '100 mm', height: '40 mm' },
+      side: '10 mm',
+      overlap: `${overlap} mm`,
+    },
+  });
+  const least = 6 + slot / 2 + neck + 8;
+  const plan = expectFound(band(least), { blank: [2 * 100 + 2 * 10 + least, 40] });
+  expect(solveFolder(solved.spec(band(least - 0.01))).ok).toBe(false);
+  const [[left = 0, , right = 0] = []] = slotsOf(plan)?.map(({ slot: sides }) => sides) ?? [];
+  expect(right - left).toBeCloseTo(slot, 5);
+});
+
 test('a slip sleeve: inside width w + S + e with e = 3 mm, a notch of 10 to 13 mm radius', () => {
   expectFound(
     { ...usual, style: 'slip-sleeve', contents: cards(3, '2 mm') },
@@ -265,6 +290,49 @@ describe('a belly band of paper 0.3 mm thick', () => {
     );
     expect(scoresOf(plan).vertical).toHaveLength(2);
   });
+});
+
+test.each([{ join: 'glue' }, { join: 'slots' }])(
+  'a belly band on a grid of 1/8 in has its scores on it',
+  ({ join }) => {
+    const plan = expectFound(
+      {
+        style: 'belly-band',
+        units: 'in',
+        join,
+        stock: { width: 24, height: 24, caliper: '0.3 mm' },
+        grid: 0.125,
+        dimensions: { panel: { width: 4.5, height: 2 }, side: 0.5, overlap: 0.875 },
+      },
+      { blank: [(2 * 4.5 + 2 * 0.5 + 0.875) * 25.4, 50.8] },
+    );
+    // half of width and overlap is 2 11/16 in: the nearest steps are 2 5/8 and 2 3/4, and one end has the rest
+    expect(scoresOf(plan).vertical.map((score) => Math.round((score / 25.4) * 1e6) / 1e6)).toEqual([
+      2.625, 3.125, 7.625, 8.125,
+    ]);
+  },
+);
+
+test('a belly band on a coarse grid still has both ends within its back', () => {
+  const plan = expectFound(
+    {
+      ...usual,
+      style: 'belly-band',
+      grid: '50 mm',
+      dimensions: { panel: { width: '90 mm', height: '40 mm' }, side: '10 mm', overlap: '30 mm' },
+    },
+    { blank: [2 * 90 + 2 * 10 + 30, 40] },
+  );
+  // half of them is 60, and 50 lies between the 30 of the overlap and the 90 of the back, 3 mm clear of both
+  expect(scoresOf(plan).vertical).toEqual([50, 60, 150, 160]);
+  const narrow = solved({
+    ...usual,
+    style: 'belly-band',
+    grid: '50 mm',
+    dimensions: { panel: { width: '95 mm', height: '40 mm' }, side: '10 mm', overlap: '49 mm' },
+  });
+  expect(proofOf(narrow).proof.holds).toBe(true);
+  expect(scoresOf(narrow).vertical[0]).toBe(72);
 });
 
 test('a tuck box by the carton engineers’ step: drawn X = inside + (n − 1) t + k', () => {

@@ -4,7 +4,7 @@ import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.t
 import { givenBounds, givenIn } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { at } from '../common/dimension.ts';
-import { leastLockedTab, leastTongued } from '../common/lock.ts';
+import { leastLockedTab, leastTongued, lockedPaper } from '../common/lock.ts';
 import { gluedDepth, scoresApart } from '../common/practice.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Situation } from '../style.ts';
@@ -74,14 +74,14 @@ function formBounds(spec: BellyBandSpec, situation: Situation): Bound[] {
 }
 
 /** What the ends must have room for where they lie over each other. */
-const endBounds = ({ join }: BellyBandSpec, { glueWidth, caliper }: Situation): Bound[] =>
-  join === 'slots'
+const endBounds = (spec: BellyBandSpec, { glueWidth, caliper }: Situation): Bound[] =>
+  spec.join === 'slots'
     ? [
         atLeast(
           'least overlap',
           'form',
           { [o]: 1 },
-          leastLockedTab(caliper),
+          leastLockedTab(lockedPaper(spec, caliper)),
           'a slot lies 6 mm inside the edge of its end, and the tongue reaches beyond it',
           '/join',
         ),
@@ -89,7 +89,7 @@ const endBounds = ({ join }: BellyBandSpec, { glueWidth, caliper }: Situation): 
           'height for a tongue',
           'form',
           { [H]: 1 },
-          leastTongued(caliper) + 2 * besideTongue,
+          leastTongued(lockedPaper(spec, caliper)) + 2 * besideTongue,
           'a narrower band has no room for a tongue',
           '/join',
         ),

@@ -7,11 +7,16 @@ import type {
   StandStep,
 } from '../../creases/fold-program.ts';
 import { glueKeepOut, usualGlueWidth } from '../../creases/glue-keep-out.ts';
+import type { LockedPaper } from '../../creases/lock.ts';
 import type { PocketPlace } from '../../folding/pocket-place.ts';
 import type { Nm } from '../../lengths/nanometres.ts';
+import type { Wish } from '../../solver/bounds.ts';
+import { gridOf } from '../../solver/grid.ts';
+import { snap } from '../../solver/snap.ts';
 import { foldAlong, panelOf, programOn, rectangle } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
-import { locksAt, type TonguedEdge, tongueLength, tonguePanels } from '../common/lock.ts';
+import { lockedPaper, locksAt, type TonguedEdge, tongueLength, tonguePanels } from '../common/lock.ts';
+import { commonPractice } from '../common/practice.ts';
 import type { Dimensions } from '../style.ts';
 import { D, H, o, W } from './dimensions.ts';
 import { besideTongue } from './model.ts';
@@ -36,10 +41,14 @@ const flatPockets: readonly PocketPlace[] = [
 
 export const pocketsIn = (d: Dimensions): readonly PocketPlace[] => (at(d, D) === 0 ? flatPockets : pockets);
 
-/** Where the band's parts lie, from the left: the seam is in the middle of the back. */
-function stopsOf(d: Dimensions) {
+/** Where the band's parts lie, from the left: the seam is in the middle of the back, as nearly as the grid has it. */
+function stopsOf(spec: BellyBandSpec, d: Dimensions) {
   const [width, side, overlap] = [at(d, W), at(d, D), at(d, o)];
-  const leftEnd = Math.round((width + overlap) / 2);
+  // on the back both ends stop short of the scores at its sides
+  const clear = commonPractice.edgeToScore;
+  const range = { least: overlap + clear, most: width - clear };
+  const half: Wish = { value: (width + overlap) / 2, snap: 'nearest', why: 'the seam is in the middle' };
+  const { value: leftEnd } = snap(half, range, gridOf(spec));
   const left = leftEnd + side;
   const right = left + width;
   const rightEnd = right + side;
@@ -49,9 +58,9 @@ function stopsOf(d: Dimensions) {
 /** How the strip is folded, glued or locked, and slipped over its contents. */
 export function program(spec: BellyBandSpec, d: Dimensions, caliper: Nm): FoldProgram {
   const height = at(d, H);
-  const { leftEnd, left, right, rightEnd, end } = stopsOf(d);
+  const { leftEnd, left, right, rightEnd, end } = stopsOf(spec, d);
   const boxed = at(d, D) > 0;
-  const tongued = spec.join === 'slots' ? tonguedEnd(height, caliper) : undefined;
+  const tongued = spec.join === 'slots' ? tonguedEnd(height, lockedPaper(spec, caliper)) : undefined;
   const part = (name: string, from: Nm, to: Nm, label?: string) =>
     panelOf(name, rectangle(from, 0, to, height), label === undefined ? {} : { label, labels: `${label}s` });
   const fold = (name: string, x: Nm, moving: Nm, rest: Partial<FoldStep> = {}) =>
@@ -96,7 +105,7 @@ export function program(spec: BellyBandSpec, d: Dimensions, caliper: Nm): FoldPr
             fold('right end', rightEnd, end),
           ]
         : [fold('left end', left, 0, { ajar: 120 }), fold('right end', right, end, { ajar: 150 })]),
-      tongued ? lockedSeam(d, tongued) : seam(d, spec.glue?.width ?? usualGlueWidth),
+      tongued ? lockedSeam(spec, d, tongued) : seam(d, spec.glue?.width ?? usualGlueWidth),
       ...opening,
       ...fill,
     ],
@@ -128,18 +137,18 @@ function seam(d: Dimensions, glueWidth: Nm): GlueStep {
 }
 
 /** The free edge of the left end, where it has tongues. */
-const tonguedEnd = (height: Nm, caliper: Nm): TonguedEdge => ({
+const tonguedEnd = (height: Nm, paper: LockedPaper): TonguedEdge => ({
   panel: 'left end',
-  x: tongueLength,
+  x: tongueLength(paper),
   from: besideTongue,
   to: height - besideTongue,
   out: 'left',
-  caliper,
+  paper,
 });
 
 /** The tongues of the left end through the right one, which is folded over it. */
-function lockedSeam(d: Dimensions, tongued: TonguedEdge): LockStep {
-  const { left, rightEnd } = stopsOf(d);
+function lockedSeam(spec: BellyBandSpec, d: Dimensions, tongued: TonguedEdge): LockStep {
+  const { left, rightEnd } = stopsOf(spec, d);
   return {
     kind: 'lock',
     name: 'lock the seam',

@@ -1,10 +1,17 @@
 import type { FoldStep, GlueStrip, Panel } from '../../creases/fold-program.ts';
 import { glueKeepOut } from '../../creases/glue-keep-out.ts';
-import type { Lock } from '../../creases/lock.ts';
+import type { Lock, LockedPaper } from '../../creases/lock.ts';
 import type { PocketPlace } from '../../folding/pocket-place.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, panelOf } from './blank.ts';
-import { leastTongued, locksAt, tabAndTongues, tongueLength, tonguePanels } from './lock.ts';
+import {
+  leastTongued,
+  locksAt,
+  type TonguedEdge,
+  tabAndTongues,
+  tongueLength,
+  tonguePanels,
+} from './lock.ts';
 
 /** A pocket that is folded up from the bottom edge of a panel. Lengths in nanometres, inside face up. */
 export interface BottomPocket {
@@ -19,8 +26,8 @@ export interface BottomPocket {
   /** Depth of its tabs. */
   readonly tab: Nm;
   readonly glueWidth: Nm;
-  /** Of a pocket whose tabs are locked and not glued: thickness of the sheet. Its tabs’ depth is with their tongues. */
-  readonly locked?: Nm | undefined;
+  /** Of a pocket whose tabs are locked and not glued: what they are cut from. Its tabs’ depth is with their tongues. */
+  readonly locked?: LockedPaper | undefined;
   /** How it ends at each side: with a tab that is folded behind it, or glued to the panel near its edge. */
   readonly ends: Readonly<Record<'left' | 'right', 'tab' | 'glue'>>;
 }
@@ -62,11 +69,12 @@ const tabsOf = (pocket: BottomPocket) => {
 
 /** Where a locked tab runs on into its tongues. */
 function tonguedEdge(
-  { left, right, bottom, height, tab, locked = 0 }: BottomPocket,
+  { left, right, bottom, height, tab }: BottomPocket,
   side: Side,
   panel: string,
-) {
-  const depth = tab - tongueLength;
+  paper: LockedPaper,
+): TonguedEdge {
+  const depth = tab - tongueLength(paper);
   const inset = tabInset + tabTaper;
   return {
     panel,
@@ -74,12 +82,12 @@ function tonguedEdge(
     from: bottom + inset,
     to: bottom + height - inset,
     out: side,
-    caliper: locked,
+    paper,
   };
 }
 
 /** The least height of a pocket whose tabs are locked. */
-export const leastLockedPocket = (caliper: Nm): Nm => leastTongued(caliper) + 2 * (tabInset + tabTaper);
+export const leastLockedPocket = (paper: LockedPaper): Nm => leastTongued(paper) + 2 * (tabInset + tabTaper);
 
 /** The pocket's own panel and its tabs. */
 export function pocketPanels(pocket: BottomPocket): Panel[] {
@@ -102,7 +110,7 @@ export function pocketPanels(pocket: BottomPocket): Panel[] {
       { label: 'pocket', labels: 'pockets' },
     ),
     ...tabsOf(pocket).flatMap(({ side, name: own }) => {
-      const depth = locked === undefined ? tab : tab - tongueLength;
+      const depth = locked === undefined ? tab : tab - tongueLength(locked);
       const [x, away] = side === 'left' ? [left, -depth] : [right, depth];
       const corners = [
         [x, bottom + tabInset],
@@ -112,7 +120,7 @@ export function pocketPanels(pocket: BottomPocket): Panel[] {
       ] as const;
       return [
         panelOf(own, corners, { label: 'tab', labels: 'tabs' }),
-        ...(locked === undefined ? [] : tonguePanels(tonguedEdge(pocket, side, own))),
+        ...(locked === undefined ? [] : tonguePanels(tonguedEdge(pocket, side, own, locked))),
       ];
     }),
   ];
@@ -123,7 +131,8 @@ export const tabFolds = (pocket: BottomPocket): FoldStep[] =>
   tabsOf(pocket).map(({ side, name }) => {
     const [x, away] = side === 'left' ? [pocket.left, -pocket.tab] : [pocket.right, pocket.tab];
     const middle = pocket.bottom + pocket.height / 2;
-    const only = pocket.locked === undefined ? [name] : tabAndTongues(tonguedEdge(pocket, side, name));
+    const { locked } = pocket;
+    const only = locked === undefined ? [name] : tabAndTongues(tonguedEdge(pocket, side, name, locked));
     return foldAlong(
       name,
       [
@@ -172,13 +181,16 @@ export function pocketStrips(pocket: BottomPocket): GlueStrip[] {
 }
 
 /** The tongues of its tabs and their slots in the panel behind, once it is folded up. */
-export const pocketLocks = (pocket: BottomPocket): Lock[] =>
-  tabsOf(pocket).flatMap(({ side, name }) =>
-    locksAt(tonguedEdge(pocket, side, name), pocket.panel, ({ x, y }) => ({
+export function pocketLocks(pocket: BottomPocket): Lock[] {
+  const { locked } = pocket;
+  if (locked === undefined) return [];
+  return tabsOf(pocket).flatMap(({ side, name }) =>
+    locksAt(tonguedEdge(pocket, side, name, locked), pocket.panel, ({ x, y }) => ({
       x: 2 * pocket[side] - x,
       y: 2 * pocket.bottom - y,
     })),
   );
+}
 
 /** What the pocket holds its contents between. */
 export const pocketPlace = (pocket: Pick<BottomPocket, 'name' | 'panel' | 'ends'>): PocketPlace => ({

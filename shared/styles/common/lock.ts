@@ -1,6 +1,14 @@
 import { z } from 'zod';
 import type { Panel } from '../../creases/fold-program.ts';
-import { type Lock, lockClearance, lockPractice, type Slot, slotWidth } from '../../creases/lock.ts';
+import {
+  type Lock,
+  type LockedPaper,
+  lockClearance,
+  lockPractice,
+  type Slot,
+  slotWidth,
+  throughSlot,
+} from '../../creases/lock.ts';
 import type { Point } from '../../geometry/plane.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { panelOfPieces } from './blank.ts';
@@ -15,8 +23,8 @@ export type Join = z.output<typeof join>;
 
 /** All common practice. */
 const shape = Object.freeze({
-  /** The neck is this long: a shoulder nearer to its slot would jam. */
-  neck: mm(2),
+  /** A neck is this long at least; it is longer where its shoulders would not come through the slot, or the tool would take it. */
+  leastNeckLength: mm(2),
   /** From shoulders to tip. */
   tongue: mm(8),
   /** The tip is narrower than the neck by this at each side, and finds the slot. */
@@ -29,18 +37,32 @@ const shape = Object.freeze({
   beside: mm(1),
 });
 
+/** What a spec’s slots are cut from, and with which kerf. */
+export const lockedPaper = (
+  { cutter }: { readonly cutter?: { readonly kerf?: Nm | undefined } | undefined },
+  caliper: Nm,
+): LockedPaper => ({ caliper, kerf: cutter?.kerf ?? 0 });
+
+/** From where a tab runs on into its tongue to the tongue’s shoulders. */
+const neckLength = (paper: LockedPaper): Nm =>
+  Math.max(
+    shape.leastNeckLength,
+    paper.kerf + lockPractice.betweenCuts,
+    throughSlot(Math.ceil(slotWidth(paper) / 2), paper.caliper) + lockPractice.play,
+  );
+
 /** How far a tongue reaches beyond its tab. */
-export const tongueLength = shape.neck + shape.tongue;
+export const tongueLength = (paper: LockedPaper): Nm => neckLength(paper) + shape.tongue;
 
 /** The least length of a tab’s free edge that has a tongue. */
-export const leastTongued = (caliper: Nm): Nm =>
+export const leastTongued = ({ caliper }: LockedPaper): Nm =>
   lockPractice.leastNeck + lockClearance(caliper) + 2 * lockPractice.hold + 2 * shape.beside;
 
 /** How far a slot’s middle stays from an edge or a score beside it. */
-export const slotInset = (caliper: Nm): Nm => lockPractice.web + Math.ceil(slotWidth(caliper) / 2);
+export const slotInset = (paper: LockedPaper): Nm => lockPractice.web + Math.ceil(slotWidth(paper) / 2);
 
 /** The least depth of a tab with a tongue, with all of it: its slot keeps its web from the tab’s own fold. */
-export const leastLockedTab = (caliper: Nm): Nm => slotInset(caliper) + tongueLength;
+export const leastLockedTab = (paper: LockedPaper): Nm => slotInset(paper) + tongueLength(paper);
 
 /** An upright free edge of a tab that has tongues, in nanometres of the open sheet. */
 export interface TonguedEdge {
@@ -52,7 +74,7 @@ export interface TonguedEdge {
   readonly to: Nm;
   /** The way out of the tab. */
   readonly out: 'left' | 'right';
-  readonly caliper: Nm;
+  readonly paper: LockedPaper;
 }
 
 interface Tongue {
@@ -63,7 +85,7 @@ interface Tongue {
   readonly shoulders: Nm;
 }
 
-function tonguesOf({ panel, from, to, caliper }: TonguedEdge): readonly Tongue[] {
+function tonguesOf({ panel, from, to, paper }: TonguedEdge): readonly Tongue[] {
   const count = Math.max(1, Math.floor((to - from) / shape.each));
   const part = (to - from) / count;
   const half = Math.floor(Math.min(shape.widest, part - 2 * shape.beside) / 2);
@@ -71,7 +93,7 @@ function tonguesOf({ panel, from, to, caliper }: TonguedEdge): readonly Tongue[]
   return Array.from({ length: count }, (_, index) => ({
     name: `${panel} tongue${count === 1 ? '' : ` ${index + 1}`}`,
     middle: Math.round(from + (index + 0.5) * part),
-    neck: slot - lockClearance(caliper),
+    neck: slot - lockClearance(paper.caliper),
     slot,
     shoulders: 2 * half,
   }));
@@ -80,11 +102,11 @@ function tonguesOf({ panel, from, to, caliper }: TonguedEdge): readonly Tongue[]
 /** The panels of a tab’s tongues. */
 export const tonguePanels = (edge: TonguedEdge): Panel[] =>
   tonguesOf(edge).map(({ name, middle, neck, shoulders }) => {
-    const { x, out } = edge;
+    const { x, out, paper } = edge;
     const beyond = (distance: Nm) => (out === 'left' ? x - distance : x + distance);
     const [low, high] = [middle - Math.floor(neck / 2), middle + Math.floor(neck / 2)];
     const [wideLow, wideHigh] = [middle - shoulders / 2, middle + shoulders / 2];
-    const [base, tip] = [beyond(shape.neck), beyond(tongueLength)];
+    const [base, tip] = [beyond(neckLength(paper)), beyond(tongueLength(paper))];
     return panelOfPieces(
       name,
       [
@@ -118,9 +140,9 @@ export const tabAndTongues = (edge: TonguedEdge): readonly string[] => [
  */
 export const locksAt = (edge: TonguedEdge, to: string, lies: (point: Point) => Point): Lock[] =>
   tonguesOf(edge).map(({ name, middle, neck, slot }) => {
-    const { panel, x, caliper } = edge;
+    const { panel, x, paper } = edge;
     const there = lies({ x, y: middle });
-    const [along, across] = [slot / 2, slotWidth(caliper) / 2];
+    const [along, across] = [slot / 2, slotWidth(paper) / 2];
     const opening: Slot = {
       left: Math.round(there.x - across),
       right: Math.round(there.x + across),

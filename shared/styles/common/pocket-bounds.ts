@@ -1,24 +1,24 @@
 import { atLeast, type Bound } from '../../solver/bounds.ts';
 import type { Situation } from '../style.ts';
 import { leastLockedPocket, leastTab, pocketPractice } from './bottom-pocket.ts';
-import { type Join, leastLockedTab } from './lock.ts';
+import { type Join, leastLockedTab, lockedPaper } from './lock.ts';
 
 /**
  * What the tabs of a bottom pocket must have room for, and how low it may be.
  * @param names the unknowns that are the tabs’ depth and the pocket’s height
  */
 export const pocketBounds = (
-  held: Join,
+  spec: { readonly join?: Join | undefined } & Parameters<typeof lockedPaper>[0],
   { tab, pocket }: { readonly tab: string; readonly pocket: string },
   { glueWidth, caliper }: Pick<Situation, 'glueWidth' | 'caliper'>,
 ): Bound[] =>
-  held === 'slots'
+  spec.join === 'slots'
     ? [
         atLeast(
           'least tab',
           'form',
           { [tab]: 1 },
-          leastLockedTab(caliper),
+          leastLockedTab(lockedPaper(spec, caliper)),
           'a slot lies 6 mm inside its panel’s edge, and the tongue reaches beyond it',
           '/join',
         ),
@@ -26,7 +26,7 @@ export const pocketBounds = (
           'least pocket',
           'form',
           { [pocket]: 1 },
-          leastLockedPocket(caliper),
+          leastLockedPocket(lockedPaper(spec, caliper)),
           'a lower pocket has no room for its tongues',
           '/join',
         ),

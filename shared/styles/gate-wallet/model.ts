@@ -47,7 +47,7 @@ function formBounds(spec: GateWalletSpec, { glueWidth, caliper }: Situation): Bo
   const clear = commonPractice.edgeToScore;
   return [
     ...doorBounds(spec, caliper),
-    ...pocketBounds(spec.join, { tab: b, pocket: p }, { glueWidth, caliper }),
+    ...pocketBounds(spec, { tab: b, pocket: p }, { glueWidth, caliper }),
     ...([D, D2] as const).map((door) =>
       atMost(
         `${door === D ? 'left' : 'right'} door within panel`,

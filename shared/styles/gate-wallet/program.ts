@@ -11,6 +11,7 @@ import {
   tabFolds,
 } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { lockedPaper } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { b, D, D2, H, p, S, S2, W } from './dimensions.ts';
 import type { GateWalletSpec } from './spec.ts';
@@ -37,7 +38,7 @@ export function program(spec: GateWalletSpec, d: Dimensions, caliper: Nm): FoldP
     height: pocketHeight,
     tab: at(d, b),
     glueWidth,
-    locked: spec.join === 'slots' ? caliper : undefined,
+    locked: spec.join === 'slots' ? lockedPaper(spec, caliper) : undefined,
   };
   const panel = (name: string, from: number, to: number, label?: string) =>
     panelOf(name, rectangle(from, 0, to, height), label === undefined ? {} : { label });

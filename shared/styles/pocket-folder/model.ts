@@ -1,4 +1,5 @@
 import { spineFor } from '../../contents/stack.ts';
+import { lockPractice } from '../../creases/lock.ts';
 import { inch, mm, type Nm } from '../../lengths/nanometres.ts';
 import { atLeast, atMost, type Bound, type Unknown } from '../../solver/bounds.ts';
 import { givenBounds } from '../../solver/given.ts';
@@ -45,8 +46,8 @@ export const boundsOf = (spec: PocketFolderSpec, situation: Situation): Bound[] 
   ...givenBounds(spec, dimensionNames),
   ...fitBounds(spec, situation),
   ...formBounds(situation),
-  ...pocketBounds(spec.join, { tab: b, pocket: p }, situation),
-  ...(spec.join === 'slots' ? lockedForm : gluedForm(situation)),
+  ...pocketBounds(spec, { tab: b, pocket: p }, situation),
+  ...(spec.join === 'slots' ? lockedForm(spec) : gluedForm(situation)),
 ];
 
 const gluedForm = ({ glueWidth }: Situation): Bound[] => [
@@ -59,15 +60,20 @@ const gluedForm = ({ glueWidth }: Situation): Bound[] => [
   ),
 ];
 
+/** How far the tips of tabs stay from the spine's middle: the tool must not take all that is between them. */
+const besideTabs = ({ cutter }: PocketFolderSpec): Nm =>
+  Math.max(practice.besideTabs, Math.ceil(((cutter?.kerf ?? 0) + lockPractice.betweenCuts) / 2));
+
 /** How far a locked pocket ends from the spine: its tab lies below half of the spine, clear of the other pocket's. */
-export const spineInset = (tab: Nm, spine: Nm): Nm =>
-  Math.max(pocketPractice.notch, tab - Math.floor(spine / 2) + practice.besideTabs);
+export const spineInset = (spec: PocketFolderSpec, tab: Nm, spine: Nm): Nm =>
+  Math.max(pocketPractice.notch, tab - Math.floor(spine / 2) + besideTabs(spec));
 
 /**
  * What is left of a panel's width beside a locked pocket's inset at the spine is a length at least. The inset is the larger
  * of two, and so there are two bounds.
  */
 const besideInset = (
+  spec: PocketFolderSpec,
   kind: Bound['kind'],
   name: string,
   tabs: number,
@@ -80,20 +86,22 @@ const besideInset = (
     `${name} beside the spine`,
     kind,
     { [W]: 2, [b]: -2 - 2 * tabs, [S]: 1 },
-    2 * (length + practice.besideTabs) + 1,
+    2 * (length + besideTabs(spec)) + 1,
     `${why}, and the tab at the spine lies below half of it`,
     path,
   ),
 ];
 
-const lockedForm: readonly Bound[] = besideInset(
-  'form',
-  'tabs within pocket',
-  2,
-  commonPractice.edgeToScore,
-  'the tongues of a pocket’s two tabs must not reach each other',
-  '/join',
-);
+const lockedForm = (spec: PocketFolderSpec): readonly Bound[] =>
+  besideInset(
+    spec,
+    'form',
+    'tabs within pocket',
+    2,
+    commonPractice.edgeToScore,
+    'the tongues of a pocket’s two tabs must not reach each other',
+    '/join',
+  );
 
 function formBounds({ caliper }: Situation): Bound[] {
   const empty = spineFor(0, { layers, caliper, ease: 0 });
@@ -123,7 +131,7 @@ function formBounds({ caliper }: Situation): Bound[] {
 }
 
 function fitBounds(
-  { join }: PocketFolderSpec,
+  spec: PocketFolderSpec,
   { demand, caliper, spineEase, foldLoss, glueWidth }: Situation,
 ): Bound[] {
   if (!demand) return [];
@@ -131,8 +139,8 @@ function fitBounds(
   const inside = around(demand.width, demand, foldLoss);
   const goesRound = `the pocket must go round the ${item} and its stack`;
   return [
-    ...(join === 'slots'
-      ? besideInset('fit', 'pocket width', 0, inside, goesRound, '/contents')
+    ...(spec.join === 'slots'
+      ? besideInset(spec, 'fit', 'pocket width', 0, inside, goesRound, '/contents')
       : [forContents('pocket width', W, inside + gluedEnd(glueWidth), `${goesRound}, beside its glue`)]),
     forContents(
       'panel height',

@@ -11,6 +11,7 @@ import {
   tabFolds,
 } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
+import { lockedPaper } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { b, H, p, S, W } from './dimensions.ts';
 import { spineInset } from './model.ts';
@@ -40,10 +41,10 @@ export function program(spec: PocketFolderSpec, d: Dimensions, caliper: Nm): Fol
   const secondSpine = firstSpine + spine;
   const end = secondSpine + width;
   const whole = end + tab;
-  const isLocked = spec.join === 'slots';
-  const shared = { bottom: height, height: pocket, tab, glueWidth, locked: isLocked ? caliper : undefined };
+  const paper = spec.join === 'slots' ? lockedPaper(spec, caliper) : undefined;
+  const shared = { bottom: height, height: pocket, tab, glueWidth, locked: paper };
   // tabs at the spine lie side by side below it
-  const inset = isLocked ? spineInset(tab, spine) : 0;
+  const inset = paper ? spineInset(spec, tab, spine) : 0;
   const [front, back] = shapesFor(spec);
   const both: readonly BottomPocket[] = [
     { ...front, ...shared, left: tab, right: firstSpine - inset },
@@ -82,7 +83,7 @@ export function program(spec: PocketFolderSpec, d: Dimensions, caliper: Nm): Fol
         ],
         [whole / 2, height + pocket],
       ),
-      isLocked ? lockStep(both) : glueStep(both, glueWidth),
+      paper ? lockStep(both) : glueStep(both, glueWidth),
       spineFold('front', firstSpine, 0),
       spineFold('back', secondSpine, whole),
       ...fill,

@@ -5,7 +5,7 @@ import { givenBounds } from '../../solver/given.ts';
 import { roomBounds } from '../../solver/room-bounds.ts';
 import { leastTab } from '../common/bottom-pocket.ts';
 import { at } from '../common/dimension.ts';
-import { leastLockedTab } from '../common/lock.ts';
+import { leastLockedTab, lockedPaper } from '../common/lock.ts';
 import { about, leastOf, roomOf } from '../common/wishes.ts';
 import type { Situation } from '../style.ts';
 import { D, dimensionNames, f, g, H, k, l, W } from './dimensions.ts';
@@ -44,14 +44,14 @@ export const boundsOf = (spec: TuckBoxSpec, situation: Situation): Bound[] => [
   ...seamBounds(spec, situation),
 ];
 
-const seamBounds = ({ join }: TuckBoxSpec, { glueWidth, caliper }: Situation): Bound[] =>
-  join === 'slots'
+const seamBounds = (spec: TuckBoxSpec, { glueWidth, caliper }: Situation): Bound[] =>
+  spec.join === 'slots'
     ? [
         atLeast(
           'least tab',
           'form',
           { [g]: 1 },
-          leastLockedTab(caliper),
+          leastLockedTab(lockedPaper(spec, caliper)),
           'slots lie 6 mm inside the edge of the back, and the tongues reach beyond them',
           '/join',
         ),
@@ -59,7 +59,7 @@ const seamBounds = ({ join }: TuckBoxSpec, { glueWidth, caliper }: Situation): B
           'height for a tongue',
           'form',
           { [H]: 1 },
-          leastTonguedHeight(caliper),
+          leastTonguedHeight(lockedPaper(spec, caliper)),
           'a lower box has no room for the tongue at its seam',
           '/join',
         ),

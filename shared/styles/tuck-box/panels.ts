@@ -1,4 +1,5 @@
 import type { Panel } from '../../creases/fold-program.ts';
+import type { LockedPaper } from '../../creases/lock.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { panelOf, rectangle } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
@@ -52,17 +53,17 @@ const tabTop = ({ top, nest }: BoxScores): Nm => top + nest + shape.tabInset;
 const tabBottom = ({ bottom, nest }: BoxScores): Nm => bottom - nest - shape.tabInset;
 
 /** The least height of a box whose tab has tongues. */
-export const leastTonguedHeight = (caliper: Nm): Nm =>
-  leastTongued(caliper) + 2 * (Math.ceil(caliper) + shape.tabInset + shape.tabTaper);
+export const leastTonguedHeight = (paper: LockedPaper): Nm =>
+  leastTongued(paper) + 2 * (Math.ceil(paper.caliper) + shape.tabInset + shape.tabTaper);
 
 /** The free edge of a tab that is locked and not glued. */
-export const tabEdge = (scores: BoxScores, caliper: Nm): TonguedEdge => ({
+export const tabEdge = (scores: BoxScores, paper: LockedPaper): TonguedEdge => ({
   panel: 'tab',
-  x: tongueLength,
+  x: tongueLength(paper),
   from: tabTop(scores) + shape.tabTaper,
   to: tabBottom(scores) - shape.tabTaper,
   out: 'left',
-  caliper,
+  paper,
 });
 
 /**

@@ -4,7 +4,7 @@ import type { PocketPlace } from '../../folding/pocket-place.ts';
 import { mm, type Nm } from '../../lengths/nanometres.ts';
 import { foldAlong, programOn } from '../common/blank.ts';
 import { at } from '../common/dimension.ts';
-import { locksAt, type TonguedEdge } from '../common/lock.ts';
+import { lockedPaper, locksAt, type TonguedEdge } from '../common/lock.ts';
 import type { Dimensions } from '../style.ts';
 import { l } from './dimensions.ts';
 import { type BoxScores, boxPanels, boxScores, tabEdge } from './panels.ts';
@@ -32,7 +32,7 @@ export function program(spec: TuckBoxSpec, d: Dimensions, caliper: Nm): FoldProg
     spec.contents === undefined
       ? []
       : [{ kind: 'fill', name: 'contents', pockets: ['box'], task: 'stand {sets} in the box.' }];
-  const tongued = spec.join === 'slots' ? tabEdge(scores, caliper) : undefined;
+  const tongued = spec.join === 'slots' ? tabEdge(scores, lockedPaper(spec, caliper)) : undefined;
   return programOn(boxPanels(d, scores, tongued), [
     ...endCreases('bottom', d, scores),
     ...endCreases('top', d, scores),

@@ -20,7 +20,7 @@ export interface Asking {
 /** Milliseconds until a service that does not answer counts as out of reach. */
 const patienceMs = 10_000;
 /** The same for what it works on longer. */
-const filePatienceMs = 60_000;
+const filePatienceMs = 120_000;
 
 async function bodyOf(response: Response): Promise<Json | undefined> {
   const text = await response.text();

@@ -1,15 +1,16 @@
+import { lengthToBegin } from '../spec/knockouts.ts';
 import { isObject, type Json, valueAt } from '../spec/pointer.ts';
 import { change } from '../state/design.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { CheckField } from './choice-fields.tsx';
 import { LengthField } from './text-fields.tsx';
-
-const usualMargin = '6 mm';
-const usualWidth = '8 mm';
+import { useUnits } from './use-places.ts';
 
 /** What is cut from another paper to go with it. */
 export function InlayFields({ knockout, path }: { readonly knockout: Json; readonly path: string }) {
   const { say } = useVoice();
+  const units = useUnits();
+  const [usualMargin, usualWidth] = [lengthToBegin(6, units), lengthToBegin(8, units)];
   const hasInlay = isObject(valueAt(knockout, '/inlay'));
   const hasFrame = isObject(valueAt(knockout, '/inlay/frame'));
   const frame = `${path}/inlay/frame`;

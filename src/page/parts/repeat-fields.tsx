@@ -1,9 +1,10 @@
-import { repeats } from '../spec/knockouts.ts';
+import { repeatsIn } from '../spec/knockouts.ts';
 import { isObject, type Json, valueAt } from '../spec/pointer.ts';
 import { change } from '../state/design.ts';
 import { useVoice } from '../words/use-voice.ts';
 import { SelectField } from './choice-fields.tsx';
 import { LengthField, NumberField } from './text-fields.tsx';
+import { useUnits } from './use-places.ts';
 
 const once = 'once';
 const ways = [once, 'edge', 'grid', 'ring'] as const;
@@ -12,6 +13,7 @@ const measures = ['count', 'columns', 'rows', 'length', 'radius', 'across', 'dow
 /** How often a figure is cut. */
 export function RepeatFields({ knockout, path }: { readonly knockout: Json; readonly path: string }) {
   const { say } = useVoice();
+  const repeats = repeatsIn(useUnits());
   const held = valueAt(knockout, '/repeat');
   const way = isObject(held) ? String(held.repeat) : once;
   const begun = repeats[way] ?? {};

@@ -13,10 +13,11 @@ interface SetFieldsProps {
   readonly folded: FoldedAnswer;
   /** `a4` or `letter`. */
   readonly paper: string;
+  readonly print: 'standard' | 'large';
 }
 
 /** Several folders like the one on the table: all sheets for the machine, and labels for the kits of a class. */
-export function SetFields({ folded, paper }: SetFieldsProps) {
+export function SetFields({ folded, paper, print }: SetFieldsProps) {
   const { say } = useVoice();
   const [kits, setKits] = useState('6');
   const [title, setTitle] = useState('');
@@ -30,12 +31,11 @@ export function SetFields({ folded, paper }: SetFieldsProps) {
     }
     const { catalogue, history } = design.get();
     const lengths = catalogue.styles.find((each) => each.name === style)?.lengths ?? [];
-    const set = setOf(
-      history.now,
-      folded.plan,
-      lengths.map((length) => length.path),
-      count,
-    );
+    const set = setOf(history.now, folded.plan, {
+      kits: count,
+      lengths: lengths.map((length) => length.path),
+      second: say('made.secondPaper'),
+    });
     const called = title.trim();
     void make(name, path, called === '' ? set : { ...set, title: called });
   };
@@ -80,7 +80,7 @@ export function SetFields({ folded, paper }: SetFieldsProps) {
         <button
           type="button"
           disabled={busy}
-          onClick={() => makeOfSet(`${style}-labels.pdf`, `v1/sets/labels?paper=${paper}`)}
+          onClick={() => makeOfSet(`${style}-labels.pdf`, `v1/sets/labels?paper=${paper}&print=${print}`)}
         >
           {say('made.labels.pdf')}
         </button>

@@ -1,4 +1,4 @@
-import { isObject, type Json, type Spec, valueAt } from './pointer.ts';
+import { isObject, type Json, type Spec, valueAt, withValue } from './pointer.ts';
 
 /** Members that every style reads. */
 const shared = ['units', 'stock', 'cutter', 'grid', 'prefer', 'convention'] as const;
@@ -22,10 +22,15 @@ const begun: Readonly<Record<string, Spec>> = { insert: { tab: { place: 1, of: 3
 interface Style {
   readonly name: string;
   readonly madeFor: 'contents' | 'card' | 'nothing';
+  /** What it leaves to its maker: where that stands in a spec, and what can be chosen. */
+  readonly choices: readonly { readonly path: string; readonly options: readonly string[] }[];
 }
 
-/** The same wish for another style: what it holds, or the card that it is as large as, stays. */
-export function asStyle({ name, madeFor }: Style, spec: Spec): Spec {
+/**
+ * The same wish for another style: what it holds, or the card that it is as large as, stays, and whatever was chosen
+ * that it leaves open too.
+ */
+export function asStyle({ name, madeFor, choices }: Style, spec: Spec): Spec {
   const card = cardIn(spec);
   const own: Spec =
     madeFor === 'contents'
@@ -33,5 +38,9 @@ export function asStyle({ name, madeFor }: Style, spec: Spec): Spec {
       : madeFor === 'card' && card
         ? { card }
         : {};
-  return { style: name, ...picked(spec, shared), ...own, ...begun[name] };
+  const other: Spec = { style: name, ...picked(spec, shared), ...own, ...begun[name] };
+  return choices.reduce((made, { path, options }) => {
+    const chosen = valueAt(spec, path);
+    return options.some((option) => option === chosen) ? withValue(made, path, chosen) : made;
+  }, other);
 }

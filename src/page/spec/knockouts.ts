@@ -1,3 +1,4 @@
+import { inInches } from '../../../shared/lengths/show-length.ts';
 import { isObject, type Json, type Spec } from './pointer.ts';
 
 /** What can be cut out, by the names that the page gives them. */
@@ -56,44 +57,57 @@ export function kindOf(knockout: Json | undefined): KindName | undefined {
   return isKind(knockout.figure.shape) ? knockout.figure.shape : undefined;
 }
 
-/** Where to begin: names that the folder has. */
-export interface Places {
+/** Where to begin: names that the folder has, and the units of the page. */
+export interface Beginning {
   readonly place: string;
   readonly pocket: string;
+  readonly units: Units;
 }
+
+export type Units = 'mm' | 'in';
+
+/** An eighth of an inch, in millimetres and in nanometres. */
+const eighth = { mm: 3.175, nm: 3_175_000 };
+
+/** A length to begin with: round millimetres, or about as much in eighths of an inch. */
+export const lengthToBegin = (mm: number, units: Units): string =>
+  units === 'mm' ? `${mm} mm` : `${inInches(Math.max(1, Math.round(mm / eighth.mm)) * eighth.nm)} in`;
 
 /** A lighthouse, to begin with until a drawing of the maker's own is there. */
 const lighthouse = 'M4 30 L6 9 H4 V6 H6 V4 L8 1 L10 4 V6 H12 V9 H10 L12 30 Z';
 
-function figureOf(kind: Exclude<KindName, (typeof otherKinds)[number]>): Spec {
-  if (kind === 'lettering') return { lettering: 'Light', height: '20 mm' };
-  if (kind === 'artwork') return { artwork: lighthouse, height: '40 mm' };
+function figureOf(kind: Exclude<KindName, (typeof otherKinds)[number]>, units: Units): Spec {
+  if (kind === 'lettering') return { lettering: 'Light', height: lengthToBegin(20, units) };
+  if (kind === 'artwork') return { artwork: lighthouse, height: lengthToBegin(40, units) };
   const sizes = Object.entries(measures[kind]).map(
-    ([name, value]) => [name, isCount(name) ? value : `${value} mm`] as const,
+    ([name, value]) => [name, isCount(name) ? value : lengthToBegin(value, units)] as const,
   );
   return { shape: kind, ...Object.fromEntries(sizes) };
 }
 
 /** A new knockout of a kind, in the middle of a place. */
-export function newKnockout(kind: KindName, { place, pocket }: Places): Spec {
+export function newKnockout(kind: KindName, { place, pocket, units }: Beginning): Spec {
   if (kind === 'thumb-notch') return { kind, pocket };
-  if (kind === 'rounded-corners') return { kind, place, radius: '6 mm' };
-  if (kind === 'ribbon-slots') return { kind, on: { place }, ribbon: '10 mm' };
-  return { kind: 'figure', on: { place }, figure: figureOf(kind) };
+  if (kind === 'rounded-corners') return { kind, place, radius: lengthToBegin(6, units) };
+  if (kind === 'ribbon-slots') return { kind, on: { place }, ribbon: lengthToBegin(10, units) };
+  return { kind: 'figure', on: { place }, figure: figureOf(kind, units) };
 }
 
 /** The same knockout as another kind, in the same place. */
-export function asKind(kind: KindName, knockout: Json, places: Places): Spec {
-  const made = newKnockout(kind, places);
+export function asKind(kind: KindName, knockout: Json, beginning: Beginning): Spec {
+  const made = newKnockout(kind, beginning);
   if (!isObject(knockout) || !isObject(knockout.on) || !isObject(made.on)) return made;
   return { ...made, on: knockout.on };
 }
 
 /** How figures are repeated, each with what it begins with; the members that are lengths are texts. */
-export const repeats: Readonly<Record<string, Spec>> = {
-  edge: { repeat: 'edge', count: 3, length: '80 mm' },
-  grid: { repeat: 'grid', columns: 3, rows: 2, across: '25 mm', down: '25 mm' },
-  ring: { repeat: 'ring', count: 6, radius: '30 mm' },
+export const repeatsIn = (units: Units): Readonly<Record<string, Spec>> => {
+  const between = lengthToBegin(25, units);
+  return {
+    edge: { repeat: 'edge', count: 3, length: lengthToBegin(80, units) },
+    grid: { repeat: 'grid', columns: 3, rows: 2, across: between, down: between },
+    ring: { repeat: 'ring', count: 6, radius: lengthToBegin(30, units) },
+  };
 };
 
 /** Where the offset of a knockout stands in it; nothing for what cannot be moved. */

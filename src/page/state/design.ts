@@ -81,13 +81,14 @@ async function fold(): Promise<void> {
   const spec = specNow();
   try {
     const answer = await ask('fold', spec);
-    const current = specNow() === spec;
+    // what takes longer may have been asked and answered before this
+    const isNews = specNow() === spec && design.get().told !== spec;
     design.set({
       answer,
       failed: false,
       ...(answer.state === 'folded' ? { folded: answer } : {}),
       ...(answer.state === 'empty' ? { folded: undefined } : {}),
-      ...(current ? { further: undefined } : {}),
+      ...(isNews ? { further: undefined, told: undefined } : {}),
     });
   } catch {
     design.set({ failed: true });

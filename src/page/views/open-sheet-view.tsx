@@ -7,7 +7,7 @@ import { Findings } from './findings.tsx';
 import { memo } from './memo.ts';
 import { paintOf } from './paper-defs.tsx';
 import { after, matrixText, photoOnSheet } from './photo-matrix.ts';
-import { type PlacedTick, tickRows } from './tick-rows.ts';
+import { type PlacedTick, sideRooms, tickReach, tickRows, unitEnd } from './tick-rows.ts';
 import { useWidth } from './use-width.ts';
 
 interface OpenSheetProps {
@@ -20,7 +20,6 @@ interface OpenSheetProps {
 
 /** Room for the numbers along the edges, in pixels. */
 const above = 46;
-const beside = 54;
 const rim = 16;
 const rows = 3;
 const rowHeight = 13;
@@ -80,7 +79,7 @@ const Ticks = ({ ticks, left }: { readonly ticks: readonly PlacedTick[]; readonl
     ))}
     {ticks.map(({ at, text, row }) =>
       left ? (
-        <text key={at} x={-12} y={at} dy="0.35em" text-anchor="end">
+        <text key={at} x={-tickReach} y={at} dy="0.35em" text-anchor="end">
           {text}
         </text>
       ) : (
@@ -99,7 +98,6 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
   const { ref, width } = useWidth<HTMLDivElement>();
   const { open, plan } = folded;
   const { sheet, blank } = open;
-  const scale = Math.min((width - beside - rim) / sheet.width, (tallest - above - rim) / sheet.height);
   const show = ({ mm, inch }: ShownLength): string =>
     inches ? inch : numberIn(language, String(Math.round(mm * 100) / 100));
   const withUnit = (length: ShownLength): string => (inches ? `${length.inch} in` : `${show(length)} mm`);
@@ -109,6 +107,8 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
     [...plan.scores.vertical, plan.blank.width],
     [...plan.scores.horizontal, plan.blank.height],
   ];
+  const { left, right } = sideRooms({ across: across.map(show), down: down.map(show) }, textWidth);
+  const scale = Math.min((width - left - right) / sheet.width, (tallest - above - rim) / sheet.height);
   const columns = tickRows(
     across.map((length) => ({ at: length.mm * scale, text: show(length) })),
     textWidth,
@@ -125,7 +125,7 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
   const found = (plan.knockouts?.findings ?? []).flatMap(({ number, message, at }) =>
     at.map(({ x, y }) => ({ number, refuses: refuses.has(message), x: x.mm * scale, y: y.mm * scale })),
   );
-  const picture = { wide: beside + wide + rim, high: above + high + rim };
+  const picture = { wide: left + wide + right, high: above + high + rim };
   return (
     <div class="sight" ref={ref}>
       {scale > 0 && (
@@ -139,7 +139,7 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
           })}
           width={picture.wide}
           height={picture.high}
-          viewBox={`${-beside} ${-above} ${picture.wide} ${picture.high}`}
+          viewBox={`${-left} ${-above} ${picture.wide} ${picture.high}`}
         >
           <rect width={wide} height={high} class="sheet" fill={paintOf('inside')} />
           {photo && (
@@ -186,7 +186,7 @@ export const OpenSheetView = memo(function OpenSheetView(props: OpenSheetProps) 
           <Findings found={found} middle={{ x: wide / 2, y: high / 2 }} />
           <Ticks ticks={columns} />
           <Ticks ticks={lines} left />
-          <text x={-12} y={-11} text-anchor="end" class="unit">
+          <text x={unitEnd(columns, textWidth)} y={-11} text-anchor="end" class="unit">
             {inches ? 'in' : 'mm'}
           </text>
         </svg>

@@ -11,6 +11,27 @@ export interface PlacedTick extends Tick {
 
 const gap = 6;
 
+/** From a ruler to the numbers at its left, in pixels. */
+export const tickReach = 12;
+
+/** The least room beside a picture, in pixels. */
+const least = { left: 54, right: 16 };
+
+/**
+ * The room that the numbers along the upper and the left edge of a picture need at its sides, in pixels: those at the
+ * left stand there in full, and of those above the outermost reach half of their width beyond the edge.
+ */
+export function sideRooms(
+  { across, down }: { readonly across: readonly string[]; readonly down: readonly string[] },
+  widthOf: (text: string) => number,
+): { readonly left: number; readonly right: number } {
+  const widest = (texts: readonly string[]): number => Math.max(0, ...texts.map(widthOf));
+  return {
+    left: Math.max(least.left, tickReach + widest(down) + gap, widest(across) / 2 + 2),
+    right: Math.max(least.right, widest(across) / 2 + 2),
+  };
+}
+
 /** Puts labels that would run into each other into rows; what fits no row is left out. */
 export function tickRows(
   ticks: readonly Tick[],
@@ -26,3 +47,10 @@ export function tickRows(
     return [{ ...tick, row }];
   });
 }
+
+/** Where the name of the unit ends: at the ruler's corner, or before a first number that reaches out over it. */
+export const unitEnd = (placed: readonly PlacedTick[], widthOf: (text: string) => number): number =>
+  Math.min(
+    -tickReach,
+    ...placed.filter(({ row }) => row === 0).map(({ at, text }) => at - widthOf(text) / 2 - gap),
+  );

@@ -375,6 +375,7 @@ export const words: Words = {
   'made.sheets': 'Mehrere Mappen wie diese',
   'made.kits': 'Wie viele Mappen',
   'made.kits.hint': 'Eine von zwanzig kommt dazu, für die, die misslingen.',
+  'made.secondPaper': 'Zweites Papier',
   'made.kitsNeeded': 'Gib eine ganze Zahl von 1 bis {most} an.',
   'made.setTitle': 'Name des Kurses oder Standes, für Etiketten',
   'made.sheets.zip': 'Alle Bogen für die Maschine (ZIP)',

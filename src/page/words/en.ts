@@ -380,6 +380,7 @@ export const en = {
   'made.sheets': 'Several folders like this one',
   'made.kits': 'How many folders',
   'made.kits.hint': 'One in twenty is added, for those that go wrong.',
+  'made.secondPaper': 'Second paper',
   'made.kitsNeeded': 'Give a whole number from 1 to {most}.',
   'made.setTitle': 'Name of the class or stall, for labels',
   'made.sheets.zip': 'All sheets for the machine (ZIP)',

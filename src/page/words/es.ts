@@ -373,6 +373,7 @@ export const words: Words = {
   'made.sheets': 'Varias carpetas como esta',
   'made.kits': 'Cuántas carpetas',
   'made.kits.hint': 'Se añade una de cada veinte, por las que salgan mal.',
+  'made.secondPaper': 'Segundo papel',
   'made.kitsNeeded': 'Da un número entero de 1 a {most}.',
   'made.setTitle': 'Nombre del curso o puesto, para las etiquetas',
   'made.sheets.zip': 'Todas las hojas para la máquina (ZIP)',

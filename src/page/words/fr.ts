@@ -374,6 +374,7 @@ export const words: Words = {
   'made.sheets': 'Plusieurs pochettes comme celle-ci',
   'made.kits': 'Combien de pochettes',
   'made.kits.hint': 'Une sur vingt s’ajoute, pour celles qui seront ratées.',
+  'made.secondPaper': 'Second papier',
   'made.kitsNeeded': 'Donnez un nombre entier de 1 à {most}.',
   'made.setTitle': 'Nom du cours ou du stand, pour les étiquettes',
   'made.sheets.zip': 'Toutes les feuilles pour la machine (ZIP)',

@@ -29,6 +29,8 @@ interface Template {
   readonly translation: string;
   /** Letters outside braces: of two templates that fit, the one with more is meant. */
   readonly weight: number;
+  /** It says something itself. One that only joins what others say would leave a word of it within English. */
+  readonly says: boolean;
 }
 
 const sources: Readonly<Record<SlotKind, string>> = {
@@ -40,6 +42,9 @@ const sources: Readonly<Record<SlotKind, string>> = {
   ways: '.+?',
   clauses: '.+?',
 };
+
+/** What parts the items of a list, but for a name in quotes. */
+const betweenItems = /(?:, (?:and )?| and )(?![^“]*”)/u;
 
 const literal = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\/]/gu, String.raw`\$&`);
 
@@ -54,13 +59,18 @@ function templateOf(english: string, translation: string): Template {
     from = match.index + match[0].length;
   }
   source += literal(english.slice(from));
+  const own = english.replaceAll(slotPattern, '');
   return {
     pattern: new RegExp(`^${source}$`, 'u'),
     slots,
     translation,
-    weight: english.replaceAll(slotPattern, '').length,
+    weight: own.length,
+    says: (own.match(/\p{L}+/gu) ?? []).length >= fewWords,
   };
 }
+
+/** Words that a template has at least, where what it says can stand around something that stayed English. */
+const fewWords = 3;
 
 /** A text with a capital where another begins with one. */
 const likeStart = (text: string, model: string): string =>
@@ -118,7 +128,7 @@ export function teller(phrases: Phrases, language: Language): (text: string) => 
       if (!match) continue;
       const told = toldBy(template, match);
       if (told.known) return told;
-      partly ??= told;
+      if (template.says) partly ??= told;
     }
     return partly ?? { text, known: false };
   }
@@ -145,7 +155,7 @@ export function teller(phrases: Phrases, language: Language): (text: string) => 
       case 'words':
         return tell(text);
       case 'list':
-        return joined(text.split(/, (?:and )?| and /u), 'list');
+        return joined(text.split(betweenItems), 'list');
       case 'ways':
         return joined(text.split(' or '), 'ways');
       case 'clauses':
