@@ -60,11 +60,3 @@ export const slotWidth = ({ caliper, kerf }: LockedPaper): Nm =>
  * @param beside from that line to the slot's edge
  */
 export const throughSlot = (beside: Nm, caliper: Nm): Nm => beside + Math.ceil(caliper);
-
-/** The corners of a slot, clockwise as seen. */
-export const slotCorners = ({ left, top, right, bottom }: Slot): readonly Point[] => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-];

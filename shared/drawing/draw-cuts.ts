@@ -1,4 +1,5 @@
 import { signedArea } from '../geometry/area.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import { intersect, subtract } from '../geometry/clip/combine.ts';
 import { offset } from '../geometry/clip/offset.ts';
 import type { Contour, Shape } from '../geometry/contour.ts';
@@ -52,12 +53,7 @@ const offcutsOf = (border: Contour, drawing: Drawing): Cut[] =>
   }));
 
 const sheetOf = ({ width, height }: Drawing, beyond: Nm): Contour =>
-  polygon([
-    { x: -beyond, y: -beyond },
-    { x: width + beyond, y: -beyond },
-    { x: width + beyond, y: height + beyond },
-    { x: -beyond, y: height + beyond },
-  ]);
+  polygon(boxCorners({ left: -beyond, top: -beyond, right: width + beyond, bottom: height + beyond }));
 
 function widened(drawing: Drawing, kerf: Nm): Drawing {
   if (kerf === 0) return drawing;

@@ -1,4 +1,4 @@
-import type { GlueStep, GlueStrip } from '../creases/fold-program.ts';
+import type { GlueStep } from '../creases/fold-program.ts';
 import { facesAcross } from '../folding/faces-across.ts';
 import type { FlatFace } from '../folding/flat-faces.ts';
 import type { Bond } from '../folding/glue-bonds.ts';
@@ -7,6 +7,7 @@ import { jointsOf } from '../folding/joints.ts';
 import { mouthsOf } from '../folding/mouths.ts';
 import { platesOf } from '../folding/plates.ts';
 import type { Folded } from '../folding/proof-of.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import { inverse, move, type Point } from '../geometry/plane.ts';
 import { polygon } from '../geometry/walk.ts';
 import { pocketsOf } from '../styles/pockets-of.ts';
@@ -33,7 +34,7 @@ export function glueGuide(folded: Folded): readonly GuideZone[] {
     for (const [index, bond] of bondsOf(step, folded).entries()) {
       const id = `${slug(step.name)}-${index + 1}`;
       const { face } = bond.strip;
-      zones.push(zone(id, 'glue', face, stripCorners(bond.strip)));
+      zones.push(zone(id, 'glue', face, boxCorners(bond.strip)));
       zones.push(zone(`${id}-bare`, 'bare', faceMet(bond), onSheet(bond.box.corners, bond.other)));
       const room = zone(`${id}-keep-out`, 'keepOut', face, onSheet(glueRoom(bond, around), bond.owner));
       const same = JSON.stringify(room.contours);
@@ -66,13 +67,6 @@ function faceMet({ strip, owner, other }: Bond): 'inside' | 'outside' {
   const upward = (strip.face === 'inside') !== owner.turned;
   return upward === other.turned ? 'inside' : 'outside';
 }
-
-const stripCorners = ({ left, right, top, bottom }: GlueStrip): readonly Point[] => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-];
 
 /** Points of the flat form on the open sheet, as a face lies. */
 const onSheet = (points: readonly Point[], { lies }: FlatFace): readonly Point[] =>

@@ -1,4 +1,5 @@
 import { glueKeepOut } from '../creases/glue-keep-out.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import { partBeside } from '../geometry/part-beside.ts';
 import type { Point } from '../geometry/plane.ts';
 import type { Neighbours } from './faces-across.ts';
@@ -35,7 +36,7 @@ export function glueRoom(bond: Bond, around: Surroundings): readonly Point[] {
     boxOf(plate.flatMap((face) => around.faces[face]?.corners ?? [])),
   );
   if (!one || !other) throw new Error('a bond has two layers');
-  let room: readonly Point[] = cornersOf({
+  let room: readonly Point[] = boxCorners({
     left: Math.max(one.left, other.left),
     right: Math.min(one.right, other.right),
     top: Math.max(one.top, other.top),
@@ -89,7 +90,7 @@ function obstaclesOf(
     });
   const inside = mouths.flatMap((mouth): Obstacle[] => {
     const pocket = joins(bond, mouth) && pockets.find(({ name }) => name === mouth.name);
-    return pocket ? [{ shape: cornersOf(pocket.box), distance: besideGlue }] : [];
+    return pocket ? [{ shape: boxCorners(pocket.box), distance: besideGlue }] : [];
   });
   return [...sides, ...between, ...atMouths, ...inside];
 }
@@ -181,10 +182,3 @@ function normalsOf(p: Point, q: Point): readonly Point[] {
     { x: dy / length, y: -dx / length },
   ];
 }
-
-const cornersOf = ({ left, right, top, bottom }: Pick<Placed, 'left' | 'right' | 'top' | 'bottom'>) => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-];

@@ -18,3 +18,14 @@ export function directionShown(
   if (!isPrintKnown(prints, face)) return undefined;
   return prints.printPair === 'head-to-foot' ? direction.headToFoot : direction.sameWay;
 }
+
+/** Pieces smaller than this, in square millimetres, are slivers at a fold. */
+const sliver = 25;
+
+/** The regions, slivers apart, where a print is seen to point one way. */
+export const regionsPointing = (
+  prints: Prints,
+  regions: readonly Region[],
+  direction: Direction,
+): readonly Region[] =>
+  regions.filter((region) => region.area > sliver && directionShown(prints, region) === direction);

@@ -61,3 +61,11 @@ export const centreOf = ({ left, top, right, bottom }: Bounds): Point => ({
   x: (left + right) / 2,
   y: (top + bottom) / 2,
 });
+
+/** The corners of a rectangle, clockwise as seen, from its upper left one. */
+export const boxCorners = ({ left, top, right, bottom }: Bounds): readonly Point[] => [
+  { x: left, y: top },
+  { x: right, y: top },
+  { x: right, y: bottom },
+  { x: left, y: bottom },
+];

@@ -41,17 +41,18 @@ export function guideOf(
 ): Guide {
   const drawing = drawFinished(folded);
   const pictures = textPictures(folded, print);
+  const pieces = piecesOf(folded);
   const byHand = machine === 'no';
   return {
     title: about.title ?? `${styleOf(folded.plan.spec).title}: the maker’s sheet`,
     summary: `${styleOf(folded.plan.spec).title}. ${styleOf(folded.plan.spec).summary}`,
     sections: [
       sizesSection(folded),
-      needsSection(folded, drawing, byHand),
+      needsSection(folded, drawing, pieces, byHand),
       sheetSection(pictures, [...swappedNote(shows), ...printNote(folded.plan)]),
       ...(byHand ? [] : [machineSection(folded)]),
       scoringSection(drawing, folded.plan.spec.measure),
-      foldsSection(pictures, piecesOf(folded)),
+      foldsSection(pictures, pieces),
       ...glueSection(folded),
       ...locksSection(folded),
       tieSection(folded),
@@ -78,8 +79,12 @@ function sizesSection({ plan }: Folded): Section {
   return { id: 'sizes', title: 'Finished size', blocks: [{ kind: 'facts', facts }] };
 }
 
-function needsSection(folded: Folded, drawing: Drawing, byHand: boolean): Section {
-  const { plan, program } = folded;
+function needsSection(
+  { plan, program }: Folded,
+  drawing: Drawing,
+  pieces: readonly Piece[],
+  byHand: boolean,
+): Section {
   const { measure } = plan.spec;
   const glue = program.steps.filter((step) => step.kind === 'glue');
   const tape = easilyMeasured(tapeLength(glue), measure);
@@ -99,7 +104,7 @@ function needsSection(folded: Folded, drawing: Drawing, byHand: boolean): Sectio
         items: [
           `Paper: ${sheet.title}, ${describeLength(sheet.width, measure)} by ${describeLength(sheet.height, measure)}`,
           `To cut: ${cut}`,
-          ...piecesOf(folded).map((piece) => ofSecondPaper(piece, measure)),
+          ...pieces.map((piece) => ofSecondPaper(piece, measure)),
           ...(contents === undefined ? [] : [contents]),
           ...(glue.length > 0 ? [`Tape or glue: about ${describeLength(tape, measure)} in all`] : []),
           byHand

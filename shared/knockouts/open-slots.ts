@@ -1,7 +1,7 @@
 import type { CreasePattern } from '../creases/crease-pattern.ts';
 import { type FoldProgram, locksOf } from '../creases/fold-program.ts';
-import { slotCorners } from '../creases/lock.ts';
 import { cornersOf } from '../drawing/outline.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import type { Contour, Shape } from '../geometry/contour.ts';
 import { isInside } from '../geometry/inside.ts';
 import { polygon, reverse } from '../geometry/walk.ts';
@@ -9,7 +9,7 @@ import type { Knockouts } from './placed.ts';
 
 /** The slots of a program's locks, as openings of the open blank. */
 export const slotsOf = (program: FoldProgram): Shape =>
-  locksOf(program).map(({ slot }) => polygon(slotCorners(slot)));
+  locksOf(program).map(({ slot }) => polygon(boxCorners(slot)));
 
 /**
  * A blank with the slots of its locks and without any other opening; undefined where it has none. A slot lies within one

@@ -12,7 +12,7 @@ import { halfOpenScene } from '../views/half-open-scene.ts';
 import { swappedNote } from '../views/laying.ts';
 import { sentence } from '../views/part-names.ts';
 import { largePrint, pictureOfScene } from '../views/scene-picture.ts';
-import { stepScenes } from '../views/step-scenes.ts';
+import { stepHeadings } from '../views/step-scenes.ts';
 import type { Label, LabelLine } from './labels.ts';
 import type { LabelsWish } from './labels-query.ts';
 
@@ -43,10 +43,7 @@ export function scoreCard(
       ...swappedNote(shows).map((text) => ({ lead: 'Paper', text })),
       ...passes.flatMap((pass) => scoreLines(pass, drawing, measure)),
       ...slantedLines(slanted, drawing, measure),
-      ...stepScenes(folded, { width: 1, height: 1 }).map((scene, index) => ({
-        lead: `${index + 1}.`,
-        text: scene.heading,
-      })),
+      ...stepHeadings(folded).map((text, index) => ({ lead: `${index + 1}.`, text })),
       ...(holds === undefined ? [] : [{ lead: 'To hold', text: holds }]),
       {
         lead: 'Mind',

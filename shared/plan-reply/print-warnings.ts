@@ -1,11 +1,8 @@
 import type { Appearance } from '../folding/appearance.ts';
-import { directionShown } from '../folding/print-shown.ts';
+import { regionsPointing } from '../folding/print-shown.ts';
 import type { Direction } from '../folding/regions.ts';
 import type { Plan } from '../solver/plan.ts';
 import type { Warning } from './warning.ts';
-
-/** Pieces smaller than this, in square millimetres, are slivers at a fold. */
-const sliver = 25;
 
 const words: Readonly<Record<Exclude<Direction, 'upright'>, string>> = {
   inverted: 'stands on its head',
@@ -21,9 +18,7 @@ export function printWarnings(plan: Plan, appearances: readonly Appearance[]): r
   if (!sheet.oneWay) return [];
   return appearances.flatMap(({ view, regions }) => {
     const clauses = directions.flatMap((direction) => {
-      const parts = regions.filter(
-        (region) => region.area > sliver && directionShown(sheet, region) === direction,
-      );
+      const parts = regionsPointing(sheet, regions, direction);
       const names = [...new Set(parts.map(({ part, face }) => `${part} (${face} face)`))];
       return names.length === 0 ? [] : [`${words[direction]} on ${names.join(', ')}`];
     });

@@ -2,6 +2,7 @@ import { tapeLength } from '../creases/glue-length.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Folded } from '../folding/proof-of.ts';
 import { areaOf } from '../geometry/area.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import { polygon } from '../geometry/walk.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import type { Box } from '../ribbon/ribbon.ts';
@@ -74,12 +75,7 @@ export function drawingOfRectangle(
   kerf: Nm,
 ): Drawing {
   const [width, height] = [size.width + kerf, size.height + kerf];
-  const corners = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: height },
-    { x: 0, y: height },
-  ];
+  const corners = boxCorners({ left: 0, top: 0, right: width, bottom: height });
   return {
     title: name,
     description: '',

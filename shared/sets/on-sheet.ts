@@ -1,5 +1,5 @@
 import type { Cut } from '../drawing/drawing.ts';
-import { boundsOf } from '../geometry/bounds.ts';
+import { boundsOf, boxCorners } from '../geometry/bounds.ts';
 import { intersect } from '../geometry/clip/combine.ts';
 import { UNIT } from '../geometry/clip/units.ts';
 import type { Contour } from '../geometry/contour.ts';
@@ -15,12 +15,7 @@ interface Size {
 export function onSheet({ id, contours }: Cut, { width, height }: Size): Cut {
   const { left, top, right, bottom } = boundsOf(contours);
   if (left >= 0 && top >= 0 && right <= width && bottom <= height) return { id, contours };
-  const sheet = polygon([
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: height },
-    { x: 0, y: height },
-  ]);
+  const sheet = polygon(boxCorners({ left: 0, top: 0, right: width, bottom: height }));
   return { id, contours: intersect(contours, [sheet]).map((contour) => atEdges(contour, { width, height })) };
 }
 

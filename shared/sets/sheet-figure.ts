@@ -5,6 +5,7 @@ import type { Figure, FigureGroup, FigurePath } from '../drawing/figure.ts';
 import { LinesOnce, type OpenLine } from '../drawing/lines-once.ts';
 import { openLineData } from '../drawing/path-data.ts';
 import type { Placement } from '../drawing/placement.ts';
+import { boxCorners } from '../geometry/bounds.ts';
 import type { Nm } from '../lengths/nanometres.ts';
 import type { CutPiece } from './cut-piece.ts';
 import { liesMirrored } from './lying.ts';
@@ -104,11 +105,6 @@ function outlinesOf(
 }
 
 function takeEdge(once: LinesOnce, { width, height }: { readonly width: Nm; readonly height: Nm }): void {
-  const corners = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: height },
-    { x: 0, y: height },
-  ];
+  const corners = boxCorners({ left: 0, top: 0, right: width, bottom: height });
   for (const [index, from] of corners.entries()) once.take(from, corners[(index + 1) % 4] ?? from);
 }

@@ -1,5 +1,5 @@
 import { boxOf } from '../folding/flat-faces.ts';
-import { type Bounds, boundsOf, overlap } from '../geometry/bounds.ts';
+import { boundsOf, boxCorners, overlap } from '../geometry/bounds.ts';
 import type { Shape } from '../geometry/contour.ts';
 import { flattenShape } from '../geometry/flatten.ts';
 import type { Point } from '../geometry/plane.ts';
@@ -47,9 +47,9 @@ const mostBoxes = 8;
 export function openingBoxes(openings: Shape, corners: readonly Point[]): readonly (readonly Point[])[] {
   const face = boxOf(corners);
   const boxes = openings.map((contour) => boundsOf([contour])).filter((bounds) => overlap(bounds, face));
-  const all = boxes.length > mostBoxes ? [boxOf(boxes.flatMap(cornersOf))] : boxes;
+  const all = boxes.length > mostBoxes ? [boxOf(boxes.flatMap(boxCorners))] : boxes;
   return all.map(({ left, right, top, bottom }) =>
-    cornersOf({
+    boxCorners({
       left: Math.max(left, face.left),
       right: Math.min(right, face.right),
       top: Math.max(top, face.top),
@@ -57,13 +57,6 @@ export function openingBoxes(openings: Shape, corners: readonly Point[]): readon
     }),
   );
 }
-
-const cornersOf = ({ left, right, top, bottom }: Bounds): Point[] => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-];
 
 const isOn = ([p, q]: SheetLine, { x, y }: Point): boolean =>
   Math.abs((q.x - p.x) * (y - p.y) - (q.y - p.y) * (x - p.x)) <= onEdge * Math.hypot(q.x - p.x, q.y - p.y);

@@ -37,12 +37,31 @@ export function stepScenes(folded: Folded, room: Room): readonly Scene[] {
   const contents = heightOf(contentsIn(folded).flatMap(({ corners }) => corners));
   const ratio = ratioFor(blank.width, Math.max(blank.height, contents), space);
   const { steps } = folded.program;
-  const setUp = steps.findIndex(({ kind }) => kind === 'stand');
+  const setUp = setUpOf(folded);
   return steps.flatMap((step, index) => {
     if (setUp >= 0 && index >= setUp) return [solidStep(folded, step, index + 1, space)];
     const form = folded.proof.forms[index];
     return form ? [stepScene(folded, step, index + 1, form, ratio)] : [];
   });
+}
+
+/** The index of the step that sets the piece up; −1 where none does. */
+const setUpOf = ({ program }: Folded): number => program.steps.findIndex(({ kind }) => kind === 'stand');
+
+/** What to do in each step: the headings of {@link stepScenes}, without their drawings. */
+export function stepHeadings(folded: Folded): readonly string[] {
+  const setUp = setUpOf(folded);
+  return folded.program.steps.flatMap((step, index) => {
+    if (setUp >= 0 && index >= setUp) return [stepSentence(step, folded.plan, namesIn(folded))];
+    return folded.proof.forms[index] ? [flatHeading(folded, step, index + 1)] : [];
+  });
+}
+
+function flatHeading(folded: Folded, step: Step, number: number): string {
+  const { plan } = folded;
+  const task = stepSentence(step, plan, namesIn(folded));
+  if (number > 1) return task;
+  return ['Lay the sheet with its inside face up.', ...printNote(plan), task].join(' ');
 }
 
 /** Once the piece is set up: how it stands when the step is done. */
@@ -73,8 +92,7 @@ function stepScene(folded: Folded, step: Step, number: number, form: FlatForm, r
     paint(pattern, form, look, printUps(plan), closed ? seamOf(folded) : undefined, knockouts),
   );
   const first = number === 1;
-  const task = stepSentence(step, plan, namesIn(folded));
-  const words = first ? ['Lay the sheet with its inside face up.', ...printNote(plan), task].join(' ') : task;
+  const words = flatHeading(folded, step, number);
   const marks = [
     group('paper', marksOfFaces(seen.map(({ face }) => face))),
     group('prints', first ? sheetPrint(folded, seen) : []),

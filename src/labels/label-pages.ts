@@ -54,6 +54,17 @@ function laidOut(pdf: Pdf, labels: readonly Label[], form: Form) {
   return { form, parts, size: { width, height: room.height / rows }, most: rows * form.columns };
 }
 
+/** By the first form in which no label goes on over a second page; by the first of all, if none serves. */
+function bestLaidOut(pdf: Pdf, labels: readonly Label[], [first, ...others]: readonly [Form, ...Form[]]) {
+  const usual = laidOut(pdf, labels, first);
+  if (usual.parts.length === labels.length) return usual;
+  for (const form of others) {
+    const tried = laidOut(pdf, labels, form);
+    if (tried.parts.length === labels.length) return tried;
+  }
+  return usual;
+}
+
 /**
  * Labels laid out on pages, as many a page as have room.
  * @param wanted one of each label, or pages that are filled with copies of one, to be printed as often as it takes
@@ -64,10 +75,7 @@ export function pagesOf(
   forms: readonly [Form, ...Form[]],
   wanted: 'once' | { readonly copies: number },
 ): readonly Page[] {
-  const whole = forms
-    .map((form) => laidOut(pdf, labels, form))
-    .find(({ parts }) => parts.length === labels.length);
-  const { form, parts, size, most } = whole ?? laidOut(pdf, labels, forms[0]);
+  const { form, parts, size, most } = bestLaidOut(pdf, labels, forms);
   if (wanted === 'once')
     return Array.from({ length: Math.ceil(parts.length / most) }, (_, page) => ({
       labels: parts.slice(page * most, (page + 1) * most),

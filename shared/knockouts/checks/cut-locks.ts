@@ -1,5 +1,6 @@
 import { locksOf } from '../../creases/fold-program.ts';
-import { type Lock, lockPractice, slotCorners } from '../../creases/lock.ts';
+import { type Lock, lockPractice } from '../../creases/lock.ts';
+import { boxCorners } from '../../geometry/bounds.ts';
 import { flattenShape } from '../../geometry/flatten.ts';
 import { isInside } from '../../geometry/inside.ts';
 import { inverse, move, type Point } from '../../geometry/plane.ts';
@@ -39,7 +40,7 @@ export function cutLocks({ list, folded, say }: Checked): readonly Finding[] {
       return [
         ...(cutsIn(knockout, tongue).length === 0 ? [] : [{ ...common, ...throughTongue(knockout, lock) }]),
         ...tooNear(gapTo(knockout, panel, neck, folded), 'near-tongue', 'tongue', 'tongue'),
-        ...tooNear(gapTo(knockout, to, slotCorners(slot), folded), 'near-slot', 'slot', 'slot'),
+        ...tooNear(gapTo(knockout, to, boxCorners(slot), folded), 'near-slot', 'slot', 'slot'),
       ];
     }),
   );

@@ -1,12 +1,9 @@
 import { appearancesOf } from '../../../shared/folding/appearance.ts';
-import { directionShown } from '../../../shared/folding/print-shown.ts';
+import { regionsPointing } from '../../../shared/folding/print-shown.ts';
 import type { Folded } from '../../../shared/folding/proof-of.ts';
 import type { Direction } from '../../../shared/folding/regions.ts';
 import { labelOf, namesIn } from '../../../shared/views/part-names.ts';
 import type { Askew } from './answer.ts';
-
-/** Pieces smaller than this, in square millimetres, are slivers at a fold. */
-const sliver = 25;
 
 const ways = ['inverted', 'turned left', 'turned right'] as const satisfies readonly Direction[];
 
@@ -17,7 +14,7 @@ export function askewIn(folded: Folded): readonly Askew[] {
   const names = namesIn(folded);
   return appearancesOf(folded).flatMap(({ view, regions }) =>
     ways.flatMap((way) => {
-      const parts = regions.filter((region) => region.area > sliver && directionShown(sheet, region) === way);
+      const parts = regionsPointing(sheet, regions, way);
       const labels = [...new Set(parts.map(({ part }) => labelOf(names, part).one))];
       return labels.length === 0 ? [] : [{ view, way, parts: labels }];
     }),

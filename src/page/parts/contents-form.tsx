@@ -20,25 +20,33 @@ const standingOf = (spec: Spec): string => {
   return turned === true ? 'turned' : turned === false ? 'given' : 'any';
 };
 
+/** A card, by name or measured. */
+function CardField({ path }: { readonly path: string }) {
+  const { say } = useVoice();
+  const { metric, inch } = useSizes('card');
+  return (
+    <SizeField
+      path={path}
+      label={say('contents.card')}
+      hint={say('contents.card.hint')}
+      none={say('contents.card.none')}
+      widthLabel={say('contents.cardWidth')}
+      heightLabel={say('contents.cardHeight')}
+      groups={[
+        { label: say('contents.group.metric'), options: metric },
+        { label: say('contents.group.inch'), options: inch },
+      ]}
+    />
+  );
+}
+
 /** The card that a piece is as large as. */
 function CardForm() {
   const { say } = useVoice();
   const { spec } = useStore(design, 'history').history.now;
-  const cards = useSizes('card');
   return (
     <>
-      <SizeField
-        path="/card"
-        label={say('contents.card')}
-        hint={say('contents.card.hint')}
-        none={say('contents.card.none')}
-        widthLabel={say('contents.cardWidth')}
-        heightLabel={say('contents.cardHeight')}
-        groups={[
-          { label: say('contents.group.metric'), options: cards.metric },
-          { label: say('contents.group.inch'), options: cards.inch },
-        ]}
-      />
+      <CardField path="/card" />
       {spec.card !== undefined && (
         <CheckField
           path="/card/turned"
@@ -73,7 +81,6 @@ function ContentsForm() {
   const { spec } = useStore(design, 'history').history.now;
   const card = valueAt(spec, '/contents/item/size');
   const hasCard = valueAt(spec, '/contents/item') !== undefined;
-  const cards = useSizes('card');
   const envelopes = useSizes('envelope');
   const [metric, inch] = [say('contents.group.metric'), say('contents.group.inch')];
   const isFitting = ({ takes }: SizeOption) => typeof card === 'string' && takes.includes(card);
@@ -82,18 +89,7 @@ function ContentsForm() {
 
   return (
     <>
-      <SizeField
-        path="/contents/item"
-        label={say('contents.card')}
-        hint={say('contents.card.hint')}
-        none={say('contents.card.none')}
-        widthLabel={say('contents.cardWidth')}
-        heightLabel={say('contents.cardHeight')}
-        groups={[
-          { label: metric, options: cards.metric },
-          { label: inch, options: cards.inch },
-        ]}
-      />
+      <CardField path="/contents/item" />
       {hasCard && (
         <>
           <SizeField

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { labelsQuery } from '../../../../shared/labels/labels-query.ts';
 import { setSpec } from '../../../../shared/sets/set-spec.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
+import { sendFile } from '../../../../src/replies/send-file.ts';
 import { givenUp } from '../../../../src/sets/given-up.ts';
 import { setNames } from '../../../../src/sets/set-names.ts';
 
@@ -34,8 +35,8 @@ export default (async (app) => {
     async (request, reply) => {
       // its writer is large, and few requests need it
       const { labelsOfSet } = await import('../../../../src/labels/labels-of-set.ts');
-      const { sendLabels } = await import('../../../../src/labels/send-labels.ts');
-      return sendLabels(reply, await labelsOfSet(request.body, request.query, app.clock(), givenUp(reply)));
+      const labels = await labelsOfSet(request.body, request.query, app.clock(), givenUp(reply));
+      return sendFile(reply, 'application/pdf', 'labels.pdf', labels);
     },
   );
 }) satisfies FastifyPluginAsync;

@@ -4,12 +4,12 @@ import { z } from 'zod';
 import { setSpec } from '../../../../shared/sets/set-spec.ts';
 import { noQuery } from '../../../../src/no-query.ts';
 import { bodyErrorReplies } from '../../../../src/problem/error-replies.ts';
+import { sendFile } from '../../../../src/replies/send-file.ts';
 import { givenUp } from '../../../../src/sets/given-up.ts';
 import { planSet } from '../../../../src/sets/plan-set.ts';
 import { poolOf } from '../../../../src/sets/pool-of.ts';
-import { sendSheets } from '../../../../src/sets/send-sheets.ts';
 import { setNames } from '../../../../src/sets/set-names.ts';
-import { zipMediaType } from '../../../../src/sets/sheets-of-set.ts';
+import { sheetsOf, zipMediaType } from '../../../../src/sets/sheets-of-set.ts';
 
 export default (async (app) => {
   const pool = poolOf(app);
@@ -38,7 +38,9 @@ export default (async (app) => {
         },
       },
     },
-    async (request, reply) =>
-      sendSheets(reply, await planSet(request.body, pool, { signal: givenUp(reply) })),
+    async (request, reply) => {
+      const planned = await planSet(request.body, pool, { signal: givenUp(reply) });
+      return sendFile(reply, zipMediaType, 'sheets.zip', sheetsOf(planned));
+    },
   );
 }) satisfies FastifyPluginAsync;
